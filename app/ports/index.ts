@@ -1,0 +1,1 @@
+export type { Kept, PracticeWhole, Removal, Save, Store } from "./store.ts";

@@ -1,0 +1,36 @@
+import { z } from "zod";
+import { hireTermsSchema } from "./hire-terms-document.ts";
+
+const metres = z.number().describe("metres");
+const point = z.tuple([metres, metres]).describe("[x, y] in metres");
+const outline = z.array(point).describe("corners in order, either way round, not closed");
+
+const doorSwing = z
+  .object({ hinge: point, closed: point, open: point })
+  .describe("a door leaf: the hinge, the free edge when shut, the free edge when open");
+
+/** The hall as it is written to a file: metres and degrees, y pointing up the page. */
+export const hallDocumentSchema = z
+  .object({
+    format: z.literal("hallful/hall@1").optional(),
+    name: z.string(),
+    outline,
+    fixtures: z.array(z.object({ label: z.string(), outline, movable: z.boolean().optional() })).default([]),
+    keepClear: z.array(z.object({ label: z.string(), outline, door: doorSwing.optional() })).default([]),
+    teacher: z.object({ outline }).nullable().default(null),
+    mat: z.object({ length: metres, width: metres }),
+    gaps: z
+      .object({ side: metres, end: metres, wall: metres })
+      .describe("side: between long sides; end: between short ends; wall: from walls and fixtures"),
+    axis: z.union([z.number(), z.literal("auto")]).default("auto"),
+    postedCapacity: z.number().optional().describe("the number of people on the hall's own notice"),
+    peopleNotOnMats: z.number().optional().describe("teacher and helpers; 1 unless stated"),
+    address: z.string().optional(),
+    notes: z.string().optional(),
+    currency: z.string().optional().describe("ISO 4217 code of the hire terms"),
+    hire: hireTermsSchema.optional(),
+  })
+  .describe("A hall: its floor, what stands on it, the mat and the gaps, and what it charges.");
+
+export type HallDocument = z.output<typeof hallDocumentSchema>;
+export type HallDocumentInput = z.input<typeof hallDocumentSchema>;

@@ -1,0 +1,25 @@
+import type { Point, Polygon } from "#kernels/geometry";
+import type { Millimetres } from "#core/words";
+
+export type Mat = { readonly length: Millimetres; readonly width: Millimetres };
+export type MatGaps = { readonly side: Millimetres; readonly end: Millimetres; readonly wall: Millimetres };
+
+export type Fixture = { readonly label: string; readonly outline: Polygon; readonly movable: boolean };
+export type DoorSwing = { readonly hinge: Point; readonly closed: Point; readonly open: Point };
+export type KeepClear = { readonly label: string; readonly outline: Polygon; readonly door?: DoorSwing };
+
+/** A measured hall that has been read and found sound: lengths in whole millimetres, y pointing up. */
+export type Hall = {
+  readonly name: string;
+  readonly outline: Polygon;
+  readonly fixtures: readonly Fixture[];
+  readonly keepClear: readonly KeepClear[];
+  readonly teacher: { readonly outline: Polygon } | null;
+  readonly mat: Mat;
+  readonly gaps: MatGaps;
+  readonly axis: number | "auto";
+  /** people, from the hall's own notice; undefined when none is known */
+  readonly postedCapacity: number | undefined;
+  /** teacher and helpers, who count against the posted number */
+  readonly peopleNotOnMats: number;
+};

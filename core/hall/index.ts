@@ -1,0 +1,4 @@
+export type { DoorSwing, Fixture, Hall, KeepClear, Mat, MatGaps } from "./hall.ts";
+export { type HallDocument, type HallDocumentInput, hallDocumentSchema } from "./hall-document.ts";
+export { type HireTermsDocument, hireTermsSchema } from "./hire-terms-document.ts";
+export type { Capacity, CapacityLimit, MatPlan, PlacedMat, SetOut } from "./mat-plan-types.ts";

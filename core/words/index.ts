@@ -1,0 +1,25 @@
+export { type Brand, branded } from "./brand.ts";
+export { type CurrencyCode, currencyCodes, currencyDigits, isCurrency } from "./currency.ts";
+export { type Locale, type TwinWord, word } from "./glossary.ts";
+export {
+  type ExactMinor,
+  exactText,
+  type Minor,
+  type Money,
+  minor,
+  moneyText,
+  readMoney,
+  roundToMinor,
+} from "./money.ts";
+export { type PracticeDocument, practiceDocumentSchema } from "./practice-document.ts";
+export { bad, good, type Problem, problem, problemSentence, type Result } from "./problem.ts";
+export {
+  type Millimetres,
+  type Minutes,
+  metresFromMillimetres,
+  millimetresFromMetres,
+  minutes,
+  MM_PER_FOOT,
+  MM_PER_INCH,
+  MM_PER_METRE,
+} from "./units.ts";

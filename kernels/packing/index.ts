@@ -1,0 +1,1 @@
+export type { Floor, Gaps, Line, LinesPlan, Piece, Placed } from "./packing-types.ts";

@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: ["{kernels,core,app,adapters,apps,checks,testing,demo,bench}/**/*.test.{ts,tsx}"],
+    exclude: ["**/browser/**", "node_modules/**", "dist/**"],
+    maxWorkers: 2,
+    testTimeout: 20_000,
+  },
+});
