@@ -1,5 +1,6 @@
 export { type Brand, branded } from "./brand.ts";
 export { type CurrencyCode, currencyCodes, currencyDigits, isCurrency } from "./currency.ts";
+export { type DocumentPath, placeOf, valueAt } from "./document-path.ts";
 export { type Locale, type TwinWord, word } from "./glossary.ts";
 export {
   type ExactMinor,
@@ -13,6 +14,7 @@ export {
 } from "./money.ts";
 export { type PracticeDocument, practiceDocumentSchema } from "./practice-document.ts";
 export { bad, good, type Problem, problem, problemSentence, type Result } from "./problem.ts";
+export { type ReadDocument, readDocument } from "./read-document.ts";
 export {
   type Millimetres,
   type Minutes,
