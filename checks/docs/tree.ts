@@ -12,7 +12,7 @@ export function files(...endings: readonly string[]): readonly string[] {
   const names = new Set(listed.toString().split("\n"));
   return [...names]
     .filter((name) => endings.some((it) => name.endsWith(it)) && existsSync(join(root, name)))
-    .sort();
+    .sort((a, b) => (a < b ? -1 : 1));
 }
 
 export function read(name: string): string {
