@@ -1,7 +1,9 @@
 export { type Brand, branded } from "./brand.ts";
 export { type CurrencyCode, currencyCodes, currencyDigits, isCurrency } from "./currency.ts";
 export { type DocumentPath, placeOf, valueAt } from "./document-path.ts";
+export { exactNumber, exactNumberText } from "./exact-number.ts";
 export { type Locale, type TwinWord, word } from "./glossary.ts";
+export { formatLength, formatLengthShort, type LengthUnits, parseLength } from "./length.ts";
 export {
   type ExactMinor,
   exactText,
@@ -14,7 +16,11 @@ export {
 } from "./money.ts";
 export { type PracticeDocument, practiceDocumentSchema } from "./practice-document.ts";
 export { bad, good, type Problem, problem, problemSentence, type Result } from "./problem.ts";
+export { readAmount } from "./read-amount.ts";
+export { readDate } from "./read-date.ts";
 export { type ReadDocument, readDocument } from "./read-document.ts";
+export { type Range, readExact, readMinutes } from "./read-number.ts";
+export { together, togetherInOrder } from "./together.ts";
 export {
   type Millimetres,
   type Minutes,
@@ -25,3 +31,4 @@ export {
   MM_PER_INCH,
   MM_PER_METRE,
 } from "./units.ts";
+export type { WorkingLine } from "./working-line.ts";
