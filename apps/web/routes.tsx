@@ -1,0 +1,74 @@
+import {
+  createRootRoute,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  Outlet,
+  redirect,
+} from "@tanstack/react-router";
+import { FailedPage } from "./places/failed-page.tsx";
+import { NotFoundPage } from "./places/not-found-page.tsx";
+import { PracticeShell } from "./places/practice-shell.tsx";
+import { StartPage } from "./places/start-page.tsx";
+
+const root = createRootRoute({
+  component: Outlet,
+  notFoundComponent: NotFoundPage,
+  errorComponent: ({ error }) => <FailedPage error={error} />,
+});
+
+const start = createRoute({ getParentRoute: () => root, path: "/", component: StartPage });
+
+const practice = createRoute({
+  getParentRoute: () => root,
+  path: "/practice/$practice",
+  component: PracticeShell,
+});
+
+const practiceStart = createRoute({
+  getParentRoute: () => practice,
+  path: "/",
+  beforeLoad: ({ params }) => {
+    throw redirect({ to: "/practice/$practice/classes", params, replace: true });
+  },
+});
+
+const classes = createRoute({
+  getParentRoute: () => practice,
+  path: "/classes",
+  component: lazyRouteComponent(() => import("./places/classes-page.tsx"), "ClassesPage"),
+});
+
+const oneClass = createRoute({
+  getParentRoute: () => practice,
+  path: "/classes/$id",
+  component: lazyRouteComponent(() => import("./places/class-page.tsx"), "ClassPage"),
+});
+
+const halls = createRoute({
+  getParentRoute: () => practice,
+  path: "/halls",
+  component: lazyRouteComponent(() => import("./places/halls-page.tsx"), "HallsPage"),
+});
+
+const oneHall = createRoute({
+  getParentRoute: () => practice,
+  path: "/halls/$id",
+  component: lazyRouteComponent(() => import("./places/hall-page.tsx"), "HallPage"),
+});
+
+const tree = root.addChildren([
+  start,
+  practice.addChildren([practiceStart, classes, oneClass, halls, oneHall]),
+]);
+
+/** Every address of the teacher's screens. */
+export function routerOver() {
+  return createRouter({ routeTree: tree, scrollRestoration: true });
+}
+
+declare module "@tanstack/react-router" {
+  interface Register {
+    router: ReturnType<typeof routerOver>;
+  }
+}
