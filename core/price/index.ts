@@ -1,3 +1,6 @@
+export { breakEvenHeads } from "./break-even.ts";
+export { evening } from "./evening.ts";
+export { contributionOf, eveningAnswer } from "./evening-answer.ts";
 export {
   type EveningDocument,
   type EveningDocumentInput,
@@ -5,4 +8,11 @@ export {
   mixSchema,
   pricesSchema,
 } from "./evening-document.ts";
-export type { EveningAnswer, WorkingLine } from "./evening-types.ts";
+export { type EveningJson, eveningJson } from "./evening-json.ts";
+export { eveningSentences, type MoneyWriter } from "./evening-sentences.ts";
+export type { Evening, EveningAnswer, EveningMinutes, HeadsLine, Payer } from "./evening-types.ts";
+export { payerKey, payerName } from "./payer-key.ts";
+export { type ReadEvening, readCurrency, readEvening, readHeads } from "./read-evening.ts";
+export { readPayers } from "./read-payers.ts";
+export { yieldOf } from "./yield.ts";
+export type { WorkingLine } from "#core/words";

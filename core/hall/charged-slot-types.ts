@@ -1,0 +1,16 @@
+import type { Fraction } from "fraction.js";
+
+export type SlotMinutes = { readonly setUp: number; readonly class: number; readonly packDown: number };
+
+export type SlotTimes = {
+  readonly setUp: number;
+  readonly packDown: number;
+  readonly needed: number;
+  readonly charged: number;
+};
+
+export type SlotAmounts = {
+  readonly hall: Fraction;
+  readonly setUp: Fraction | null;
+  readonly heating: Fraction | null;
+};

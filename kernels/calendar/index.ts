@@ -1,0 +1,1 @@
+export { readPlainDate } from "./plain-date.ts";
