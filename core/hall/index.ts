@@ -6,3 +6,48 @@ export type { HireBand, HireHeating, HirePrice, HireRate, HireTerms } from "./hi
 export { type HireTermsDocument, hireTermsSchema } from "./hire-terms-document.ts";
 export type { Capacity, CapacityLimit, MatPlan, PlacedMat, SetOut } from "./mat-plan-types.ts";
 export { readHireTerms } from "./read-hire-terms.ts";
+export { cornerName, wallName } from "./corner-names.ts";
+export { type Door, doorSwing } from "./door-swing.ts";
+export { addCorner, moveCorner, removeCorner } from "./floor-corners.ts";
+export { type FloorDraft, floorDraft, outlineOf, type ShapeRef } from "./floor-draft.ts";
+export { canRedo, canUndo, type History, historyOf, redo, takeStep, undo } from "./floor-history.ts";
+export {
+  addFixture,
+  addKeepClear,
+  moveShape,
+  placeTeacher,
+  rectangleAt,
+  removeShape,
+  renameShape,
+  resizeShape,
+  setMovable,
+} from "./floor-shapes.ts";
+export { snapLength, snapPoint } from "./floor-snap.ts";
+export {
+  floorFromWalls,
+  type LSides,
+  lShapedFloor,
+  rectangleFloor,
+  type WalkedFloor,
+  type WalkedWall,
+} from "./floor-start.ts";
+export {
+  type Corner,
+  cornersOf,
+  moveWall,
+  outwardOf,
+  setWallLength,
+  type Wall,
+  wallsOf,
+} from "./floor-walls.ts";
+export {
+  type GapPreset,
+  gapPresetNames,
+  gapPresets,
+  type MatPreset,
+  matPresetNames,
+  matPresetOf,
+  matPresets,
+  presetOf,
+} from "./presets.ts";
+export { teacherStrip, USUAL_TEACHER_DEPTH } from "./teacher-strip.ts";
