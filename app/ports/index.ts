@@ -1,1 +1,23 @@
-export type { Kept, PracticeWhole, Removal, Save, Store } from "./store.ts";
+export {
+  healthContract,
+  type OpenPracticeAsk,
+  openPracticeContract,
+  type PracticeStart,
+  type PracticesAnswer,
+  type PracticeWholeAnswer,
+  type ProblemsAnswer,
+  practicesContract,
+  practiceWholeContract,
+  problemsContract,
+  type RemoveAsk,
+  removeContract,
+  removedContract,
+  type SaveAsk,
+  type Saved,
+  saveContract,
+  savedClassContract,
+  savedHallContract,
+  savedPracticeContract,
+  startContract,
+} from "./contracts.ts";
+export type { Change, Commit, Kept, PracticeWhole, Store } from "./store.ts";

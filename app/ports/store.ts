@@ -11,28 +11,32 @@ export type PracticeWhole = {
   readonly classes: readonly Kept<ClassDocument>[];
 };
 
+/** `from` is the version a change was made from, 0 for something new; a save makes it `from` + 1. */
+export type Change =
+  | { readonly kind: "practice"; readonly from: number; readonly document: PracticeDocument }
+  | { readonly kind: "hall"; readonly id: string; readonly from: number; readonly document: HallDocument }
+  | { readonly kind: "class"; readonly id: string; readonly from: number; readonly document: ClassDocument }
+  | { readonly kind: "remove-hall"; readonly id: string; readonly from: number }
+  | { readonly kind: "remove-class"; readonly id: string; readonly from: number };
+
 /**
- * A save asks for the version it was made from: 0 for a new document. A save whose `action` was done
- * before answers as it did then, so that doing it twice does it once.
+ * All changes of one action of one practice: they happen together or not at all. `action` is an id made by
+ * whoever asks; a commit whose action was done before changes nothing and answers as it did then.
  */
-export type Save<Document> = {
+export type Commit = {
   readonly action: string;
   readonly practice: string;
-  readonly id: string;
-  readonly from: number;
-  readonly document: Document;
+  readonly changes: readonly Change[];
 };
 
-export type Removal = Omit<Save<never>, "document">;
-
-/** The one store. Problems: "changed-elsewhere", "not-found", "disk-full", "store-read-only". */
+/**
+ * The one store. A good answer to `commit` means that the changes are on disk.
+ * Problems: "changed-elsewhere", "not-found", "action-reused", "disk-full", "store-read-only", "store-busy",
+ * "data-file-damaged".
+ */
 export type Store = {
   practices(): Promise<Result<readonly Kept<PracticeDocument>[]>>;
   whole(practice: string): Promise<Result<PracticeWhole>>;
-  savePractice(save: Omit<Save<PracticeDocument>, "practice">): Promise<Result<Kept<PracticeDocument>>>;
-  saveHall(save: Save<HallDocument>): Promise<Result<Kept<HallDocument>>>;
-  saveClass(save: Save<ClassDocument>): Promise<Result<Kept<ClassDocument>>>;
-  removeHall(removal: Removal): Promise<Result<null>>;
-  removeClass(removal: Removal): Promise<Result<null>>;
+  commit(commit: Commit): Promise<Result<null>>;
   close(): Promise<void>;
 };

@@ -1,0 +1,1 @@
+export { openSqliteStore, type SqliteOptions } from "./open-sqlite-store.ts";

@@ -1,0 +1,67 @@
+import { existsSync, mkdirSync } from "node:fs";
+import { dirname } from "node:path";
+import type { Store } from "#app/ports";
+import { bad, good, type Result } from "#core/words";
+import Database from "better-sqlite3";
+import { Kysely, SqliteDialect } from "kysely";
+import { checkFile, checkWritable } from "./check-file.ts";
+import { createFile } from "./create-file.ts";
+import { newestVersion } from "./migrations.ts";
+import { sqlStore } from "./sql-store.ts";
+import { sqliteProblem } from "./sqlite-problem.ts";
+import { upgradeFile } from "./upgrade-file.ts";
+
+export type SqliteOptions = {
+  /** the data file; it is made when it does not exist */
+  readonly file: string;
+  /** ISO 8601 instant, UTC */
+  readonly now: () => string;
+};
+
+/** How long a statement waits for another program that is writing, before "store-busy". */
+const BUSY_MILLISECONDS = 2000;
+
+/**
+ * Opens the data file, making it or bringing it up to this version first. WAL with synchronous FULL: what
+ * was answered is on disk, also when the power goes.
+ * Problems: those of checkFile and "store-read-only", "disk-full".
+ */
+export async function openSqliteStore(options: SqliteOptions): Promise<Result<Store>> {
+  try {
+    const ready = await readyFile(options.file);
+    if (!ready.ok) return ready;
+    return good(storeOver(connect(options.file), options));
+  } catch (error) {
+    const known = sqliteProblem(error, options.file);
+    if (known === undefined) throw error;
+    return bad(known);
+  }
+}
+
+/** A store over an open connection; tests give one with a limit of pages or one that cannot write. */
+export function storeOver(connection: Database.Database, options: SqliteOptions): Store {
+  return sqlStore({
+    database: new Kysely({ dialect: new SqliteDialect({ database: connection }) }),
+    problemOf: (error) => sqliteProblem(error, options.file),
+    now: options.now,
+  });
+}
+
+export function connect(file: string): Database.Database {
+  const connection = new Database(file, { fileMustExist: true, timeout: BUSY_MILLISECONDS });
+  connection.pragma("journal_mode = wal");
+  connection.pragma("synchronous = full");
+  connection.pragma("foreign_keys = on");
+  return connection;
+}
+
+async function readyFile(file: string): Promise<Result<null>> {
+  mkdirSync(dirname(file), { recursive: true });
+  const writable = checkWritable(file);
+  if (!writable.ok) return writable;
+  if (!existsSync(file)) await createFile(file);
+  const version = checkFile(file);
+  if (!version.ok) return version;
+  if (version.value < newestVersion()) await upgradeFile(file, version.value);
+  return good(null);
+}

@@ -1,0 +1,41 @@
+import { type Problem, problem } from "#core/words";
+import { damaged, readOnly } from "./data-file-problems.ts";
+
+/**
+ * The problem behind an error of SQLite, by its result code; undefined for an error that is a fault of ours.
+ * Codes: https://www.sqlite.org/rescode.html
+ */
+export function sqliteProblem(error: unknown, file: string): Problem | undefined {
+  const code = codeOf(error);
+  if (code === undefined) return undefined;
+  if (code === "SQLITE_FULL" || code === "SQLITE_IOERR_WRITE" || code === "ENOSPC") return diskFull(file);
+  if (code.startsWith("SQLITE_READONLY") || code === "SQLITE_CANTOPEN") return readOnly(file);
+  if (code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED")) return busy(file);
+  if (code.startsWith("SQLITE_CORRUPT") || code === "SQLITE_NOTADB") {
+    return damaged(file, "parts of it are missing or muddled");
+  }
+  if (code === "SQLITE_CONSTRAINT_FOREIGNKEY") return noPractice();
+  return undefined;
+}
+
+function codeOf(error: unknown): string | undefined {
+  if (!(error instanceof Error) || !("code" in error)) return undefined;
+  return typeof error.code === "string" ? error.code : undefined;
+}
+
+function diskFull(file: string): Problem {
+  const says = `There is no room left on the disk for ${file}.`;
+  const next = "Nothing was saved and nothing before it was lost. Make room, then save again.";
+  return problem("disk-full", "data", says, next);
+}
+
+function busy(file: string): Problem {
+  const says = `Another program is holding the data file ${file}.`;
+  const next = "Nothing was changed. Close the other one, or wait a moment, then try again.";
+  return problem("store-busy", "data", says, next);
+}
+
+function noPractice(): Problem {
+  const says = "There is no such practice here; it may have been opened in another data file.";
+  return problem("not-found", "practice", says, "Open the practice first, then save again.");
+}

@@ -1,0 +1,49 @@
+import type { Store } from "#app/ports";
+import swagger from "@fastify/swagger";
+import Fastify from "fastify";
+import {
+  jsonSchemaTransform,
+  serializerCompiler,
+  validatorCompiler,
+  type ZodTypeProvider,
+} from "fastify-type-provider-zod";
+import { problemsInsteadOfErrors } from "./answer-problems.ts";
+import { contentPolicy } from "./content-policy.ts";
+import { guardLoopback } from "./guard-loopback.ts";
+import { classRoutes } from "./routes/classes.ts";
+import { hallRoutes } from "./routes/halls.ts";
+import { healthRoute } from "./routes/health.ts";
+import { practiceRoutes } from "./routes/practices.ts";
+import type { ServerWithContracts } from "./routes/server-with-contracts.ts";
+import { webFiles } from "./static-files.ts";
+
+export type ServerParts = {
+  readonly store: Store;
+  /** the folder of the built screens */
+  readonly web: string;
+  readonly version: string;
+  /** where a fault of ours is written down */
+  readonly log: (error: unknown) => void;
+};
+
+/** The server, put together and not listening yet. */
+export async function makeServer(parts: ServerParts): Promise<ServerWithContracts> {
+  const server = Fastify().withTypeProvider<ZodTypeProvider>();
+  server.setValidatorCompiler(validatorCompiler);
+  server.setSerializerCompiler(serializerCompiler);
+  server.removeContentTypeParser("text/plain");
+  problemsInsteadOfErrors(server, parts.log);
+  guardLoopback(server);
+  await contentPolicy(server);
+  await server.register(swagger, {
+    openapi: { info: { title: "Hallful", version: parts.version } },
+    transform: jsonSchemaTransform,
+  });
+  healthRoute(server, parts.version);
+  practiceRoutes(server, parts.store);
+  hallRoutes(server, parts.store);
+  classRoutes(server, parts.store);
+  server.get("/api/openapi.json", { schema: { hide: true } }, () => server.swagger());
+  await webFiles(server, parts.web);
+  return server;
+}

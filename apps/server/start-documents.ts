@@ -1,0 +1,30 @@
+import type { PracticeStartDocuments } from "#app/actions";
+import type { PracticeStart } from "#app/ports";
+import type { PracticeDocument } from "#core/words";
+import { cedarFork, marlsford } from "#demo";
+
+/** What a practice of each kind starts with; a document that was sent replaces the practice's own. */
+export function startDocuments(start: PracticeStart, document: unknown): PracticeStartDocuments {
+  const documents = documentsOf(start);
+  return document === undefined ? documents : { ...documents, practice: document };
+}
+
+function documentsOf(start: PracticeStart): PracticeStartDocuments {
+  switch (start) {
+    case "empty":
+      return { practice: emptyPractice, halls: [], classes: [] };
+    case "demo-marlsford":
+      return marlsford;
+    case "demo-cedar-fork":
+      return cedarFork;
+  }
+}
+
+/** Only what nobody asked for: the screen sends the currency and the zone of the machine. */
+const emptyPractice: PracticeDocument = {
+  name: "My practice",
+  currency: "GBP",
+  zone: "Europe/London",
+  locale: "en-GB",
+  units: "metric",
+};

@@ -1,0 +1,19 @@
+import type { PracticeDocument } from "#core/words";
+import { mondayAfterWork } from "./cedar-fork-classes.ts";
+import type { DemoPractice } from "./demo-practice.ts";
+import { grangeHall } from "./grange-hall.ts";
+
+const practice: PracticeDocument = {
+  name: "Ines Okafor",
+  currency: "USD",
+  zone: "America/Chicago",
+  locale: "en-US",
+  units: "feet",
+};
+
+/** The invented practice of Ines Okafor at Cedar Fork: dollars, feet, another zone. */
+export const cedarFork: DemoPractice = {
+  practice,
+  halls: [{ id: "grange-hall", document: grangeHall }],
+  classes: [{ id: "monday-after-work", document: mondayAfterWork }],
+};

@@ -1,0 +1,10 @@
+import type { ClassDocument } from "#core/class";
+import type { HallDocument } from "#core/hall";
+import type { PracticeDocument } from "#core/words";
+
+/** An invented practice, each hall and class with the id it is kept under. */
+export type DemoPractice = {
+  readonly practice: PracticeDocument;
+  readonly halls: readonly { readonly id: string; readonly document: HallDocument }[];
+  readonly classes: readonly { readonly id: string; readonly document: ClassDocument }[];
+};

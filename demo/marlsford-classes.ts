@@ -1,0 +1,89 @@
+import { type ClassDocument, classDocumentSchema } from "#core/class";
+import { marlsfordYear } from "./marlsford-year.ts";
+
+export const tuesdayEvening: ClassDocument = classDocumentSchema.parse({
+  format: "hallful/class@1",
+  name: "Tuesday evening, mixed",
+  whoFor: "Anybody who can get down to the floor and up again.",
+  hall: "tithe-barn-hall",
+  weekday: 2,
+  start: "19:00",
+  minutes: { setUp: 20, class: 75, packDown: 15, travel: 30, preparation: 30, admin: 20 },
+  matsOwned: 18,
+  ownCap: 16,
+  insurerCap: null,
+  costs: { travel: "2.70", music: "0.00", cover: "0.00", other: "1.00", perHead: "0.20" },
+  prices: { single: "9.50", passes: [{ classes: 10, price: "82.00" }], concession: "7.50" },
+  mix: { single: 0.3, "pass-10": 0.5, concession: 0.15, free: 0.05 },
+  heads: 11,
+  year: { ...marlsfordYear, fixedPerYear: "190.00" },
+  guesses: ["mix", "costs.other"],
+});
+
+export const thursdayBeginners: ClassDocument = classDocumentSchema.parse({
+  format: "hallful/class@1",
+  name: "Thursday beginners",
+  whoFor: "First steps, slowly; come on your own or in a pair.",
+  hall: "quay-street-mission-room",
+  weekday: 4,
+  start: "18:30",
+  minutes: { setUp: 20, class: 60, packDown: 15, travel: 24, preparation: 35, admin: 25 },
+  matsOwned: 18,
+  ownCap: 12,
+  costs: { travel: "2.10", music: "0.00", cover: "0.00", other: "0.00", perHead: "0.20" },
+  prices: {
+    single: "9.00",
+    passes: [
+      { classes: 5, price: "42.00" },
+      { classes: 10, price: "78.00" },
+    ],
+    concession: "7.00",
+  },
+  mix: { single: 0.4, "pass-5": 0.3, "pass-10": 0.2, concession: 0.05, free: 0.05 },
+  heads: 7,
+  year: {
+    ...marlsfordYear,
+    closures: [
+      ...marlsfordYear.closures,
+      { from: "2027-05-05", until: "2027-05-06", why: "polling station" },
+    ],
+    fixedPerYear: "190.00",
+  },
+  guesses: ["heads", "mix"],
+});
+
+export const saturdayLong: ClassDocument = classDocumentSchema.parse({
+  format: "hallful/class@1",
+  name: "Saturday long practice",
+  whoFor: "A year of practice or more; ninety minutes.",
+  hall: "st-brannocs-church-hall",
+  weekday: 6,
+  start: "09:30",
+  minutes: { setUp: 25, class: 90, packDown: 15, travel: 20, preparation: 40, admin: 20 },
+  matsOwned: 18,
+  costs: { travel: "1.80", music: "0.00", cover: "0.00", other: "0.00", perHead: "0.35" },
+  prices: { single: "12.00", passes: [{ classes: 6, price: "64.00" }] },
+  mix: { single: 0.45, "pass-6": 0.5, free: 0.05 },
+  heads: 13,
+  year: { ...marlsfordYear, fixedPerYear: "190.00" },
+  guesses: ["heads", "mix", "costs.perHead"],
+});
+
+export const wednesdayChairs: ClassDocument = classDocumentSchema.parse({
+  format: "hallful/class@1",
+  name: "Wednesday morning on chairs",
+  whoFor: "Seated and standing; nobody goes to the floor.",
+  hall: "quay-street-mission-room",
+  weekday: 3,
+  start: "10:30",
+  minutes: { setUp: 25, class: 50, packDown: 20, travel: 24, preparation: 20, admin: 20 },
+  mats: { mat: { length: 1.5, width: 1 }, gaps: { side: 0.5, end: 0.4, wall: 0.4 } },
+  matsOwned: null,
+  ownCap: 10,
+  costs: { travel: "2.10", music: "0.00", cover: "0.00", other: "0.00", perHead: "0.60" },
+  prices: { single: "7.00", passes: [{ classes: 10, price: "60.00" }] },
+  mix: { single: 0.5, "pass-10": 0.45, free: 0.05 },
+  heads: 9,
+  year: { ...marlsfordYear, fixedPerYear: "90.00" },
+  guesses: ["prices.single"],
+});
