@@ -51,3 +51,6 @@ export {
   presetOf,
 } from "./presets.ts";
 export { teacherStrip, USUAL_TEACHER_DEPTH } from "./teacher-strip.ts";
+export { floorProblems } from "./check-floor.ts";
+export { type HallNotes, hallToDocument } from "./hall-to-document.ts";
+export { hallFromDocument, readHall } from "./read-hall.ts";

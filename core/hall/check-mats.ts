@@ -1,0 +1,83 @@
+import { area, type Polygon } from "#kernels/geometry";
+import { type Problem, problem } from "#core/words";
+import type { Hall, Mat, MatGaps } from "./hall.ts";
+
+/** 0.20 m: a side shorter than a foot's length is a slip of the unit, and would ask for a million mats. */
+export const SHORTEST_MAT = 200;
+/** 5 m: wider than any way between mats; more is a slip of the unit. */
+export const WIDEST_GAP = 5000;
+
+/** Problems: "mat-size", "mat-larger-than-floor". `floor` is undefined while the floor itself is unsound. */
+export function matProblems(mat: Mat, floor: Polygon | undefined): readonly Problem[] {
+  const sizes = (["length", "width"] as const).flatMap((side) => sizeProblems(mat[side], side));
+  if (sizes.length > 0 || floor === undefined) return sizes;
+  const longest = Math.max(mat.length, mat.width);
+  if (longest <= widest(floor) && mat.length * mat.width <= area(floor)) return [];
+  const says = `The mat of ${metres(mat.length)} × ${metres(mat.width)} m is larger than the floor.`;
+  return [problem("mat-larger-than-floor", "mat", says, "Check the unit: lengths are in metres.")];
+}
+
+function sizeProblems(size: number, side: "length" | "width"): readonly Problem[] {
+  if (size >= SHORTEST_MAT) return [];
+  const says =
+    size <= 0 ? `The mat’s ${side} is ${metres(size)} m.` : `The mat’s ${side} is only ${metres(size)} m.`;
+  const next = `Give at least ${metres(SHORTEST_MAT)} m; an ordinary mat is 1.83 by 0.61 m.`;
+  return [problem("mat-size", `mat.${side}`, says, next)];
+}
+
+/** The longest straight line between two corners. */
+function widest(floor: Polygon): number {
+  return Math.max(...floor.flatMap(([ax, ay]) => floor.map(([bx, by]) => Math.hypot(bx - ax, by - ay))));
+}
+
+const gapWords = { side: "between the long sides", end: "between head and foot", wall: "from the walls" };
+
+/** Problems: "gap-negative", "gap-too-wide". */
+export function gapProblems(gaps: MatGaps): readonly Problem[] {
+  return (["side", "end", "wall"] as const).flatMap((gap) => {
+    const said = `The gap ${gapWords[gap]} is ${metres(gaps[gap])} m`;
+    if (gaps[gap] < 0) {
+      return [
+        problem("gap-negative", `gaps.${gap}`, `${said}, less than nothing.`, "Give 0 or more metres."),
+      ];
+    }
+    if (gaps[gap] <= WIDEST_GAP) return [];
+    const next = "Check the unit: gaps are in metres, half a metre is 0.5.";
+    return [problem("gap-too-wide", `gaps.${gap}`, `${said}, more than ${metres(WIDEST_GAP)} m.`, next)];
+  });
+}
+
+/** Problems: "axis-out-of-range", "posted-capacity", "people-not-on-mats". */
+export function numberProblems(
+  hall: Pick<Hall, "axis" | "postedCapacity" | "peopleNotOnMats">,
+): readonly Problem[] {
+  const { axis, postedCapacity, peopleNotOnMats } = hall;
+  const turned = axis !== "auto" && Math.abs(axis) > 360;
+  const next = "Give a whole number of people, 0 or more.";
+  return [
+    ...(turned
+      ? [
+          problem(
+            "axis-out-of-range",
+            "axis",
+            `The axis is ${axis}°.`,
+            "Give an angle from 0 to 90, or “auto”.",
+          ),
+        ]
+      : []),
+    ...(postedCapacity === undefined || wholePeople(postedCapacity)
+      ? []
+      : [problem("posted-capacity", "postedCapacity", `The hall’s own limit is ${postedCapacity}.`, next)]),
+    ...(wholePeople(peopleNotOnMats)
+      ? []
+      : [problem("people-not-on-mats", "peopleNotOnMats", `People not on mats: ${peopleNotOnMats}.`, next)]),
+  ];
+}
+
+function wholePeople(count: number): boolean {
+  return Number.isSafeInteger(count) && count >= 0;
+}
+
+function metres(millimetres: number): string {
+  return String(millimetres / 1000);
+}

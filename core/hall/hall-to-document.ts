@@ -1,0 +1,46 @@
+import { metresFromMillimetres } from "#core/words";
+import type { Point, Polygon } from "#kernels/geometry";
+import type { DoorSwing, Hall } from "./hall.ts";
+import type { HallDocument } from "./hall-document.ts";
+
+/** What a document tells of a hall beside its floor: address, notes and what it charges. */
+export type HallNotes = Pick<HallDocument, "address" | "notes" | "currency" | "hire">;
+
+/** The document of a hall, in metres; `hallFromDocument` gives the same hall back. */
+export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
+  const { mat, gaps, postedCapacity } = hall;
+  return {
+    format: "hallful/hall@1",
+    name: hall.name,
+    outline: corners(hall.outline),
+    fixtures: hall.fixtures.map((it) => ({ ...it, outline: corners(it.outline) })),
+    keepClear: hall.keepClear.map(({ label, outline, door }) => ({
+      label,
+      outline: corners(outline),
+      ...(door === undefined ? {} : { door: leaf(door) }),
+    })),
+    teacher: hall.teacher === null ? null : { outline: corners(hall.teacher.outline) },
+    mat: { length: metresFromMillimetres(mat.length), width: metresFromMillimetres(mat.width) },
+    gaps: {
+      side: metresFromMillimetres(gaps.side),
+      end: metresFromMillimetres(gaps.end),
+      wall: metresFromMillimetres(gaps.wall),
+    },
+    axis: hall.axis,
+    ...(postedCapacity === undefined ? {} : { postedCapacity }),
+    peopleNotOnMats: hall.peopleNotOnMats,
+    ...notes,
+  };
+}
+
+function corners(outline: Polygon): [number, number][] {
+  return outline.map(metrePoint);
+}
+
+function leaf({ hinge, closed, open }: DoorSwing) {
+  return { hinge: metrePoint(hinge), closed: metrePoint(closed), open: metrePoint(open) };
+}
+
+function metrePoint([x, y]: Point): [number, number] {
+  return [metresFromMillimetres(x), metresFromMillimetres(y)];
+}
