@@ -1,1 +1,11 @@
+export { type Bounds, boundsOf } from "./bounds-of.ts";
+export { containsPoint } from "./contains-point.ts";
+export { convexParts } from "./convex-parts.ts";
+export { crossesItself } from "./crosses-itself.ts";
+export { outsideParts } from "./outside-parts.ts";
 export type { Point, Polygon } from "./point.ts";
+export { edgeDistance, edgesOf, polygonDistance } from "./polygon-distance.ts";
+export { rotateAboutOrigin, rotatePolygon } from "./rotate-about-origin.ts";
+export { pointToSegment, segmentDistance, segmentsCross } from "./segment-distance.ts";
+export { anticlockwise, area, signedArea } from "./signed-area.ts";
+export { quarterTurnAngle, wallDirections } from "./wall-directions.ts";

@@ -1,1 +1,5 @@
-export type { Floor, Gaps, Line, LinesPlan, Piece, Placed } from "./packing-types.ts";
+export { areaBound } from "./area-bound.ts";
+export { checkPlaced, type Fault } from "./check-placed.ts";
+export { linesPlan } from "./lines-plan.ts";
+export type { Floor, Gaps, Line, LinesOptions, LinesPlan, Piece, Placed } from "./packing-types.ts";
+export { rectangleOf } from "./rectangle-of.ts";

@@ -16,17 +16,36 @@ export type Gaps = { readonly side: number; readonly end: number; readonly wall:
 export type Placed = { readonly centre: Point; readonly angle: number };
 
 /** One straight line of rectangles, nearest the start of its direction first. */
-export type Line = { readonly offset: number; readonly pieces: readonly Placed[] };
+export type Line = {
+  /** millimetres from the plan's reference to the near edge of the line, square to the lines */
+  readonly offset: number;
+  readonly pieces: readonly Placed[];
+};
 
 export type LinesPlan = {
   /** degrees from +x of the frame the plan is aligned to, 0 ≤ axis < 90 */
   readonly axis: number;
+  /** degrees from +x of the way the lines run: the axis or the axis + 90 */
+  readonly direction: number;
   /** whether the length of a rectangle lies along the lines ("end to end") or across them ("side by side") */
   readonly along: "length" | "width";
+  /** in order of offset; two lines at one offset are the wings of a floor planned apart */
   readonly lines: readonly Line[];
   readonly count: number;
   /** a proven upper bound on the count over everything tried */
   readonly bound: number;
+  /** whether count and bound meet and no axis was left out */
+  readonly proven: boolean;
+  /**
+   * Every edge of a rectangle nearest the reference lies a whole number of these from it: 10 or 1
+   * millimetres, or 0 when only an exact position keeps the count.
+   */
+  readonly grid: 10 | 1 | 0;
   /** how many strips were examined: the measure of work */
   readonly steps: number;
+};
+
+export type LinesOptions = {
+  /** strips to examine at most before the plan is returned as it stands, unproven; 200 000 unless stated */
+  readonly steps?: number;
 };
