@@ -1,2 +1,14 @@
 export { type ClassDocument, type ClassDocumentInput, classDocumentSchema } from "./class-document.ts";
+export { classYear } from "./class-year.ts";
 export type { ClassYear, YearMonth } from "./class-year-types.ts";
+export { type EmptyClass, emptyClass } from "./empty-class.ts";
+export { eveningOf } from "./evening-of.ts";
+export {
+  type Answer,
+  guessesBehind,
+  guessesSentence,
+  isGuess,
+  markGuess,
+  markKnown,
+} from "./guesses.ts";
+export { readClass } from "./read-class.ts";

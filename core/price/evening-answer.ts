@@ -10,8 +10,7 @@ import { yieldOf } from "./yield.ts";
 /** Answers a sound evening: methods 2 and 3. */
 export function eveningAnswer(evening: Evening): EveningAnswer {
   // the room
-  const slot = chargedSlot(evening.hire, evening.minutes, evening.date);
-  const cost = sessionCost(evening, slot);
+  const { slot, cost } = sessionCosts(evening);
   // the people
   const yielded = yieldOf(evening.payers);
   const margin = yielded.sub(evening.perHead);
@@ -46,9 +45,13 @@ export function eveningAnswer(evening: Evening): EveningAnswer {
   };
 }
 
-/** C of methods 2: the hire and what else the session costs whoever comes. */
-export function sessionCost(evening: Evening, slot: ChargedSlot): Minor {
-  return minor(slot.hire + evening.travelCost + evening.otherCost);
+export type SessionCosts = { readonly slot: ChargedSlot; readonly hire: Minor; readonly cost: Minor };
+
+/** C of methods 2, on the evening's date: the hire and what else the session costs whoever comes. */
+export function sessionCosts(evening: Evening): SessionCosts {
+  const slot = chargedSlot(evening.hire, evening.minutes, evening.date);
+  const cost = minor(slot.hire + evening.travelCost + evening.otherCost);
+  return { slot, hire: slot.hire, cost };
 }
 
 /** n(y − v) − C, exact, in minor units. */

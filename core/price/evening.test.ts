@@ -69,7 +69,7 @@ test("PRICE-9 the working sets the sum out as a person would", () => {
     "Its share of fixed costs: 180.00 a year ÷ 40 sessions = 4.50",
     "Door to door: 30 travel + 20 set-up + 60 class + 15 pack-down = 125 min",
     "Preparation and messages:  = 25 min",
-    "An hour of her time: 28.10 ÷ 150 min × 60 = 11.24",
+    "An hour of your time: 28.10 ÷ 150 min × 60 = 11.24",
   ]);
 });
 
@@ -114,17 +114,15 @@ test("every problem of an evening is told at once, each at its place", () => {
     heads: -1,
     sessionsPerYear: undefined,
   };
-  expect(problemsOf(wrong)).toEqual(
-    [
-      "date-unreadable at date",
-      "hire-price-missing at hire",
-      "minutes-out-of-range at hire.incrementMinutes",
-      "minutes-out-of-range at minutes.setUp",
-      "minutes-not-whole at minutes.class",
-      "money-negative at travelCost",
-      "mix-key-unknown at mix.pass-x",
-      "heads-out-of-range at heads",
-      "sessions-missing at sessionsPerYear",
-    ],
-  );
+  expect(problemsOf(wrong)).toEqual([
+    "date-unreadable at date",
+    "hire-price-missing at hire",
+    "minutes-out-of-range at hire.incrementMinutes",
+    "minutes-out-of-range at minutes.setUp",
+    "minutes-not-whole at minutes.class",
+    "money-negative at travelCost",
+    "mix-key-unknown at mix.pass-x",
+    "heads-out-of-range at heads",
+    "sessions-missing at sessionsPerYear",
+  ]);
 });

@@ -75,7 +75,7 @@ function hourlyLine(
   count: number,
   trueHourly: ExactMinor | null,
 ): WorkingLine {
-  const label = "An hour of her time";
+  const label = "An hour of your time";
   if (trueHourly === null) return { label, sum: "no time is stated", amount: "", total: true };
   const sum = `${exactText(left, currency)} ÷ ${count} min × 60`;
   return { label, sum, amount: exactText(trueHourly, currency), total: true };

@@ -1,6 +1,6 @@
 export { breakEvenHeads } from "./break-even.ts";
 export { evening } from "./evening.ts";
-export { contributionOf, eveningAnswer } from "./evening-answer.ts";
+export { contributionOf, eveningAnswer, type SessionCosts, sessionCosts } from "./evening-answer.ts";
 export {
   type EveningDocument,
   type EveningDocumentInput,
@@ -9,7 +9,7 @@ export {
   pricesSchema,
 } from "./evening-document.ts";
 export { type EveningJson, eveningJson } from "./evening-json.ts";
-export { eveningSentences, type MoneyWriter } from "./evening-sentences.ts";
+export { breakEvenSentence, eveningSentences, type MoneyWriter } from "./evening-sentences.ts";
 export type { Evening, EveningAnswer, EveningMinutes, HeadsLine, Payer } from "./evening-types.ts";
 export { payerKey, payerName } from "./payer-key.ts";
 export { type ReadEvening, readCurrency, readEvening, readHeads } from "./read-evening.ts";
