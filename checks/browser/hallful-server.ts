@@ -39,7 +39,7 @@ export async function startServer(
 ): Promise<RunningServer> {
   const port = await freePort();
   const file = join(data, "hallful.sqlite");
-  const child = spawn(process.execPath, ["dist/server/server.mjs", "--port", String(port), "--data", file], {
+  const child = spawn(process.execPath, ["dist/server/hallful.mjs", "--port", String(port), "--data", file], {
     cwd: root,
     stdio: ["ignore", "ignore", "inherit"],
   });
