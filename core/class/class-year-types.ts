@@ -9,6 +9,8 @@ export type YearMonth = {
   readonly contribution: ExactMinor;
 };
 
+export type SessionsAtCost = { readonly cost: Minor; readonly sessions: number };
+
 /** A year of one class by its real teaching dates. */
 export type ClassYear = {
   readonly from: string;
@@ -18,6 +20,8 @@ export type ClassYear = {
   /** ISO dates of its weekday that a closure takes, with the reason */
   readonly lost: readonly { readonly date: string; readonly why: string }[];
   readonly months: readonly YearMonth[];
+  /** how many sessions cost how much, in the order in which each cost first comes */
+  readonly costs: readonly SessionsAtCost[];
   readonly contribution: ExactMinor;
   readonly fixed: Minor;
   /** contribution − fixed */

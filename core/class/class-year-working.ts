@@ -8,19 +8,20 @@ import {
   type WorkingLine,
 } from "#core/words";
 import { Fraction } from "fraction.js";
-import type { YearSession } from "./year-session.ts";
+import type { SessionsAtCost } from "./class-year-types.ts";
 
 /** The year as a sum: dates, what the heads bring, evenings at each cost, fixed costs, what is left. */
 export function classYearWorking(
   { currency, heads }: Evening,
   margin: ExactMinor,
-  sessions: readonly YearSession[],
+  costs: readonly SessionsAtCost[],
   lost: number,
   fixed: Minor,
 ): readonly WorkingLine[] {
-  const count = sessions.length;
+  const count = costs.reduce((total, { sessions }) => total + sessions, 0);
   const brought = heads.mul(margin).mul(count);
-  const contribution = sessions.reduce((total, session) => total.add(session.contribution), new Fraction(0));
+  const spent = costs.reduce((total, { cost, sessions }) => total.add(cost * sessions), new Fraction(0));
+  const contribution = brought.sub(spent);
   return [
     { label: "Evenings", sum: `${count + lost} dates − ${lost} closed`, amount: String(count) },
     {
@@ -28,23 +29,14 @@ export function classYearWorking(
       sum: `${count} × ${exactNumberText(heads)} people × ${exactText(margin, currency)}`,
       amount: exactText(brought, currency),
     },
-    ...costLines(sessions, currency),
+    // one line for each cost that an evening has in the year, so that winter heating shows
+    ...costs.map(({ cost, sessions }) => ({
+      label: "less evenings at this cost",
+      sum: `${sessions} × ${moneyText(cost, currency)}`,
+      amount: exactText(new Fraction(cost * sessions), currency),
+    })),
     { label: "The evenings leave", sum: "", amount: exactText(contribution, currency), total: true },
     { label: "Fixed costs", sum: "", amount: moneyText(fixed, currency) },
     { label: "The year leaves", sum: "", amount: exactText(contribution.sub(fixed), currency), total: true },
   ];
-}
-
-/** One line for each cost that an evening has in the year, so that winter heating shows. */
-function costLines(sessions: readonly YearSession[], currency: Evening["currency"]): readonly WorkingLine[] {
-  const costs = [...new Set(sessions.map(({ cost }) => cost))];
-  return costs.map((cost) => {
-    const within = sessions.filter((session) => session.cost === cost).length;
-    const total = exactText(new Fraction(cost).mul(within), currency);
-    return {
-      label: "less evenings at this cost",
-      sum: `${within} × ${moneyText(cost, currency)}`,
-      amount: total,
-    };
-  });
 }

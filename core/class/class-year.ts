@@ -5,7 +5,7 @@ import { monthKey } from "#kernels/calendar";
 import { Fraction } from "fraction.js";
 import type { ClassDocument } from "./class-document.ts";
 import { classYearWorking } from "./class-year-working.ts";
-import type { ClassYear, YearMonth } from "./class-year-types.ts";
+import type { ClassYear, SessionsAtCost, YearMonth } from "./class-year-types.ts";
 import { eveningDocument, type SoundClass, soundClass } from "./evening-of.ts";
 import type { YearSession } from "./year-session.ts";
 
@@ -32,17 +32,26 @@ function yearOf({ parts, dates }: SoundClass, evening: Evening): ClassYear {
     return { date: date.toString(), month: monthKey(date), hire, cost, contribution };
   });
   const contribution = sum(sessions);
+  const costs = sessionsAtCosts(sessions);
   return {
     from: parts.year.from.toString(),
     until: parts.year.until.toString(),
     dates: sessions.map(({ date }) => date),
     lost: dates.lost.map(({ date, why }) => ({ date: date.toString(), why })),
     months: months(sessions),
+    costs,
     contribution,
     fixed: parts.fixedPerYear,
     leaves: contribution.sub(parts.fixedPerYear),
-    working: classYearWorking(evening, margin, sessions, dates.lost.length, parts.fixedPerYear),
+    working: classYearWorking(evening, margin, costs, dates.lost.length, parts.fixedPerYear),
   };
+}
+
+function sessionsAtCosts(sessions: readonly YearSession[]): readonly SessionsAtCost[] {
+  return [...new Set(sessions.map(({ cost }) => cost))].map((cost) => ({
+    cost,
+    sessions: sessions.filter((session) => session.cost === cost).length,
+  }));
 }
 
 /** The months in which the class runs, in their order. */

@@ -1,6 +1,6 @@
 export { type ClassDocument, type ClassDocumentInput, classDocumentSchema } from "./class-document.ts";
 export { classYear } from "./class-year.ts";
-export type { ClassYear, YearMonth } from "./class-year-types.ts";
+export type { ClassYear, SessionsAtCost, YearMonth } from "./class-year-types.ts";
 export { type EmptyClass, emptyClass } from "./empty-class.ts";
 export { eveningOf } from "./evening-of.ts";
 export {

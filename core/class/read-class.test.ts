@@ -58,15 +58,16 @@ test("CLASS-1 every unsound field of a class is told at once, at its place", () 
   ]);
 });
 
+const inYear = (change: object): readonly string[] =>
+  problemsOf({ year: { ...begun.year, closures: [], ...change } });
+
 test("CLASS-2 a year runs forwards, for two years at most, and each closure says why", () => {
-  const year = (change: object): readonly string[] =>
-    problemsOf({ year: { ...begun.year, closures: [], ...change } });
-  expect(year({ from: "2026-09-08", until: "2026-09-07" })).toEqual(["year-backwards at year.until"]);
-  expect(year({ from: "2026-09-08", until: "2028-09-08" })).toEqual(["year-too-long at year.until"]);
-  expect(year({ from: "2026-09-08", until: "2028-09-07" })).toEqual([]);
-  expect(year({ from: "2026-09-31" })).toEqual(["date-unreadable at year.from"]);
+  expect(inYear({ from: "2026-09-08", until: "2026-09-07" })).toEqual(["year-backwards at year.until"]);
+  expect(inYear({ from: "2026-09-08", until: "2028-09-08" })).toEqual(["year-too-long at year.until"]);
+  expect(inYear({ from: "2026-09-08", until: "2028-09-07" })).toEqual([]);
+  expect(inYear({ from: "2026-09-31" })).toEqual(["date-unreadable at year.from"]);
   expect(
-    year({
+    inYear({
       closures: [
         { from: "2026-12-21", until: "2026-12-20", why: "Christmas" },
         { from: "2027-02-15", until: "2027-02-15", why: " " },
@@ -103,10 +104,11 @@ test("CLASS-10 a new class marks as a guess every figure that it brings along", 
   expect(["name", "whoFor", "hall", "ownCap"].filter((path) => isGuess(begun, path))).toEqual([]);
 });
 
+const firstDay = (today: string): string => emptyClass({ practice: marlsford, today }).year.from;
+
 test("CLASS-10 a teaching year from June on is the coming one, and before it the running one", () => {
-  const from = (today: string): string => emptyClass({ practice: marlsford, today }).year.from;
   // first Mondays of September: 1 in 2025, 7 in 2026; a week later she begins
-  expect([from("2026-05-31"), from("2026-06-01"), from("2026-11-25")]).toEqual([
+  expect([firstDay("2026-05-31"), firstDay("2026-06-01"), firstDay("2026-11-25")]).toEqual([
     "2025-09-08",
     "2026-09-14",
     "2026-09-14",
