@@ -57,8 +57,8 @@ function checkContent(file: string, database: Database.Database): Result<number>
 /** Problem: "store-read-only". The folder counts too, because SQLite keeps its journal beside the file. */
 export function checkWritable(file: string): Result<null> {
   try {
-    accessSync(existsSync(file) ? file : dirname(file), constants.W_OK);
     accessSync(dirname(file), constants.W_OK);
+    if (existsSync(file) && statSync(file).isFile()) closeSync(openSync(file, "r+"));
     return good(null);
   } catch {
     return bad(readOnly(file));

@@ -2,7 +2,7 @@ import { linkSync, renameSync, rmSync } from "node:fs";
 import Database from "better-sqlite3";
 import { APPLICATION_ID } from "./check-file.ts";
 import { migrate } from "./upgrade-file.ts";
-import { settleFolder } from "./settle-folder.ts";
+import { settleFolder } from "./settle-file.ts";
 
 /**
  * Makes an empty data file. It is built under another name and then given its own, so that a crash or a

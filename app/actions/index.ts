@@ -1,3 +1,5 @@
+export { checkClass } from "./check-class.ts";
+export { checkHall } from "./check-hall.ts";
 export { type OpenPracticeOrder, openPractice, type PracticeStartDocuments } from "./open-practice.ts";
 export { readPractice } from "./read-practice.ts";
 export { removeClass } from "./remove-class.ts";

@@ -1,7 +1,7 @@
+import { readCurrency } from "#core/price";
 import {
   bad,
   good,
-  isCurrency,
   type PracticeDocument,
   type Problem,
   practiceDocumentSchema,
@@ -17,9 +17,10 @@ export function readPractice(input: unknown): Result<ReadDocument<PracticeDocume
   const read = readDocument(practiceDocumentSchema, input);
   if (!read.ok) return read;
   const { name, currency, zone } = read.value.value;
+  const known = readCurrency(currency);
   const problems: readonly Problem[] = [
     ...(name.trim() === "" ? [nameMissing()] : []),
-    ...(isCurrency(currency) ? [] : [currencyUnknown(currency)]),
+    ...(known.ok ? [] : known.problems),
     ...(isZone(zone) ? [] : [zoneUnknown(zone)]),
   ];
   return problems.length === 0 ? good(read.value) : bad(...problems);
@@ -41,11 +42,6 @@ function nameMissing(): Problem {
     "The practice has no name.",
     "Give your own name or a trading name.",
   );
-}
-
-function currencyUnknown(code: string): Problem {
-  const says = `“${code.slice(0, 20)}” is not a currency.`;
-  return problem("currency-unknown", "currency", says, "Give its three letters, like GBP, EUR or USD.");
 }
 
 function zoneUnknown(zone: string): Problem {

@@ -1,0 +1,29 @@
+import Database from "better-sqlite3";
+
+/**
+ * A data file as version 1 wrote it, made by SQL that is frozen here and never follows the migrations: one
+ * practice with one hall whose document lacks everything that may be left out.
+ */
+export function oldDataFileVersion1(file: string): void {
+  const database = new Database(file);
+  database.exec(`
+    pragma application_id = 1212238924;
+    create table practice (practice text not null primary key, version integer not null,
+      document text not null) strict;
+    create table hall (practice text not null references practice (practice), id text not null,
+      version integer not null, document text not null,
+      constraint hall_key primary key (practice, id)) strict;
+    create table class (practice text not null references practice (practice), id text not null,
+      version integer not null, document text not null,
+      constraint class_key primary key (practice, id)) strict;
+    create table action (practice text not null, action text not null, what text not null,
+      answer text not null, at text not null,
+      constraint action_key primary key (practice, action)) strict;
+    insert into practice values ('oriel', 3, '{"name":"Oriel Tamsett","currency":"GBP",
+      "zone":"Europe/London","locale":"en-GB","units":"metric"}');
+    insert into hall values ('oriel', 'loft', 2, '{"name":"Loft","outline":[[0,0],[5,0],[5,4],[0,4]],
+      "mat":{"length":1.8,"width":0.6},"gaps":{"side":0.4,"end":0.2,"wall":0.3}}');
+    pragma user_version = 1;
+  `);
+  database.close();
+}

@@ -1,0 +1,196 @@
+import type { Commit, Store } from "#app/ports";
+import type { Result } from "#core/words";
+import { marlsford } from "#demo";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+
+const practice = marlsford.practice;
+const hall = first(marlsford.halls).document;
+const course = first(marlsford.classes).document;
+
+const opened: Commit = {
+  action: "action-open",
+  practice: "oriel",
+  changes: [{ kind: "practice", from: 0, document: practice }],
+};
+
+function hallSaved(action: string, from: number, name: string): Commit {
+  const change = { kind: "hall", id: "barn", from, document: { ...hall, name } } as const;
+  return { action, practice: "oriel", changes: [change] };
+}
+
+function removal(action: string, from: number): Commit {
+  return { action, practice: "oriel", changes: [{ kind: "remove-hall", id: "barn", from }] };
+}
+
+/** What every store must do, whatever database it keeps things in. `open` gives an empty one each time. */
+export function storeContract(kind: string, open: () => Promise<Store>): void {
+  describe(`a store on ${kind}`, () => {
+    let store: Store;
+    beforeEach(async () => {
+      store = await open();
+    });
+    afterEach(() => store.close());
+
+    it("has no practice to begin with", async () => {
+      expect(await store.practices()).toEqual({ ok: true, value: [] });
+      expect(codes(await store.whole("oriel"))).toEqual(["not-found"]);
+    });
+
+    it("gives back exactly what was saved, as version 1", async () => {
+      await store.commit({
+        ...opened,
+        changes: [
+          ...opened.changes,
+          { kind: "hall", id: "barn", from: 0, document: hall },
+          { kind: "class", id: "tuesday", from: 0, document: course },
+        ],
+      });
+      expect(await store.whole("oriel")).toEqual({
+        ok: true,
+        value: {
+          practice: { id: "oriel", version: 1, document: practice },
+          halls: [{ id: "barn", version: 1, document: hall }],
+          classes: [{ id: "tuesday", version: 1, document: course }],
+        },
+      });
+    });
+
+    it("counts versions and keeps the last document", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      await store.commit(hallSaved("action-two", 1, "Old barn"));
+      expect(await barn(store)).toEqual({ version: 2, name: "Old barn" });
+    });
+
+    it("does an action once, however often it is asked", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      await store.commit(hallSaved("action-two", 1, "Old barn"));
+      expect(await store.commit(hallSaved("action-one", 0, "Barn"))).toEqual({ ok: true, value: null });
+      expect(await store.commit(hallSaved("action-two", 1, "Old barn"))).toEqual({ ok: true, value: null });
+      expect(await barn(store)).toEqual({ version: 2, name: "Old barn" });
+    });
+
+    it("refuses an action id that was used for something else", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      expect(codes(await store.commit(hallSaved("action-one", 1, "Old barn")))).toEqual(["action-reused"]);
+      expect(await barn(store)).toEqual({ version: 1, name: "Barn" });
+    });
+
+    it("lets the same action id be used in two practices", async () => {
+      await store.commit(opened);
+      expect(codes(await store.commit({ ...opened, practice: "ines" }))).toEqual([]);
+      const all = await store.practices();
+      expect(all.ok && all.value.map((it) => it.id).sort()).toEqual(["ines", "oriel"]);
+    });
+
+    it("refuses a save made from an older version and overwrites nothing", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      await store.commit(hallSaved("action-two", 1, "Changed on the telephone"));
+      expect(codes(await store.commit(hallSaved("action-three", 1, "Changed on the laptop")))).toEqual([
+        "changed-elsewhere",
+      ]);
+      expect(await barn(store)).toEqual({ version: 2, name: "Changed on the telephone" });
+    });
+
+    it("refuses to make something that is there already", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      expect(codes(await store.commit(hallSaved("action-two", 0, "Another")))).toEqual(["changed-elsewhere"]);
+      expect(codes(await store.commit({ ...opened, action: "action-other" }))).toEqual(["changed-elsewhere"]);
+    });
+
+    it("lets a refused action be tried again with the same id", async () => {
+      await store.commit(opened);
+      expect(codes(await store.commit(hallSaved("action-one", 1, "Barn")))).toEqual(["not-found"]);
+      expect(codes(await store.commit(hallSaved("action-one", 0, "Barn")))).toEqual([]);
+      expect(await barn(store)).toEqual({ version: 1, name: "Barn" });
+    });
+
+    it("does all changes of an action or none", async () => {
+      await store.commit(opened);
+      const refused = await store.commit({
+        action: "action-both",
+        practice: "oriel",
+        changes: [
+          { kind: "hall", id: "barn", from: 0, document: hall },
+          { kind: "class", id: "tuesday", from: 3, document: course },
+        ],
+      });
+      expect(codes(refused)).toEqual(["not-found"]);
+      const whole = await store.whole("oriel");
+      expect(whole.ok && whole.value.halls).toEqual([]);
+    });
+
+    it("saves nothing into a practice that was never opened", async () => {
+      expect(codes(await store.commit(hallSaved("action-one", 0, "Barn")))).toEqual(["not-found"]);
+      expect(codes(await store.whole("oriel"))).toEqual(["not-found"]);
+    });
+
+    it("removes the version that was seen and no other", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      await store.commit(hallSaved("action-two", 1, "Old barn"));
+      expect(codes(await store.commit(removal("action-three", 1)))).toEqual(["changed-elsewhere"]);
+      expect(codes(await store.commit(removal("action-four", 2)))).toEqual([]);
+      expect(codes(await store.commit(removal("action-five", 2)))).toEqual(["not-found"]);
+      expect(codes(await store.commit(removal("action-four", 2)))).toEqual([]);
+    });
+
+    it("keeps two practices apart that use the same ids", async () => {
+      await store.commit(opened);
+      await store.commit({ ...opened, practice: "ines" });
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      await store.commit({ ...hallSaved("action-one", 0, "Grange"), practice: "ines" });
+      await store.commit({
+        action: "action-gone",
+        practice: "ines",
+        changes: [{ kind: "remove-hall", id: "barn", from: 1 }],
+      });
+      expect(await barn(store)).toEqual({ version: 1, name: "Barn" });
+    });
+
+    it("lets one of two saves at the same time win, and tells the other", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      const names = ["one", "two", "three", "four", "five"];
+      const done = await Promise.all(
+        names.map((name) => store.commit(hallSaved(`action-at-once-${name}`, 1, name))),
+      );
+      expect(done.flatMap(codes).sort()).toEqual(Array.from({ length: 4 }, () => "changed-elsewhere"));
+      expect(await barn(store)).toMatchObject({ version: 2 });
+    });
+
+    it("does an action once that is asked many times at once", async () => {
+      await store.commit(opened);
+      const asked = Array.from({ length: 5 }, () => store.commit(hallSaved("action-one", 0, "Barn")));
+      expect((await Promise.all(asked)).flatMap(codes)).toEqual([]);
+      expect(await barn(store)).toEqual({ version: 1, name: "Barn" });
+    });
+
+    it("keeps letters of every script, quotes and line breaks as they are", async () => {
+      await store.commit(opened);
+      const name = "St Brannoc’s\n“Halle” — 'x'; drop table hall; ゆか \u{1f9d8} \u0000.";
+      await store.commit(hallSaved("action-one", 0, name));
+      expect(await barn(store)).toEqual({ version: 1, name });
+    });
+  });
+}
+
+function first<Item>(list: readonly Item[]): Item {
+  const [found] = list;
+  if (found === undefined) throw new RangeError("an empty list has no first");
+  return found;
+}
+
+function codes(result: Result<unknown>): readonly string[] {
+  return result.ok ? [] : result.problems.map((it) => it.code);
+}
+
+async function barn(store: Store): Promise<{ version: number; name: string } | undefined> {
+  const whole = await store.whole("oriel");
+  const found = whole.ok ? whole.value.halls.find((it) => it.id === "barn") : undefined;
+  return found === undefined ? undefined : { version: found.version, name: found.document.name };
+}
