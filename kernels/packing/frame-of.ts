@@ -27,6 +27,8 @@ export function frameOf(
     height,
     pitchAlong: width + gapAlong,
     pitchAcross: height + gapAcross,
+    left: bounds.left,
+    bottom: bounds.bottom,
     firstAlong: bounds.left + gaps.wall - HAIR,
     lastAlong: bounds.right - gaps.wall - width + HAIR,
     firstAcross,

@@ -2,7 +2,7 @@ import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
 import { fillFrame, type Filling, startFilling } from "./fill-frame.ts";
 import { frameOf } from "./frame-of.ts";
 import { obstaclesOf } from "./obstacles.ts";
-import type { Floor, Gaps, Line, LinesOptions, LinesPlan, Piece } from "./packing-types.ts";
+import type { Floor, Gaps, LinesOptions, LinesPlan, Piece } from "./packing-types.ts";
 import { placedLines } from "./placed-lines.ts";
 
 const STEPS = 200_000;
@@ -61,11 +61,11 @@ function bestOf(trials: readonly Trial[], steps: number): Trial | null {
 }
 
 function planFrom(best: Trial, trials: readonly Trial[]): LinesPlan {
-  const lines: readonly Line[] = placedLines(best.filling.strips.frame, best.filling.lower, best.way);
+  const { grid, lines } = placedLines(best.filling, best.way);
   const count = best.filling.lower.count;
   const bound = Math.max(count, ...trials.map((trial) => trial.filling.upper.count));
   const steps = trials.reduce((sum, trial) => sum + trial.filling.strips.steps, 0);
-  return { ...best.way, lines, count, bound, proven: count === bound, grid: 0, steps };
+  return { ...best.way, lines, count, bound, proven: count === bound, grid, steps };
 }
 
 function emptyPlan(axis: number): LinesPlan {

@@ -17,11 +17,17 @@ export type Placed = { readonly centre: Point; readonly angle: number };
 
 /** One straight line of rectangles, nearest the start of its direction first. */
 export type Line = {
-  /** millimetres from the plan's reference to the near edge of the line, square to the lines */
+  /** from the plan's reference to the near edge of the line, square to the lines, in millimetres */
   readonly offset: number;
+  /** from the plan's reference along the line to the near edge of each rectangle, in millimetres */
+  readonly starts: readonly number[];
   readonly pieces: readonly Placed[];
 };
 
+/**
+ * Distances are measured from the reference: the least x and the least y of the outline's corners once the
+ * hall is turned by −direction, so that the lines run towards +x.
+ */
 export type LinesPlan = {
   /** degrees from +x of the frame the plan is aligned to, 0 ≤ axis < 90 */
   readonly axis: number;
@@ -37,8 +43,8 @@ export type LinesPlan = {
   /** whether count and bound meet and no axis was left out */
   readonly proven: boolean;
   /**
-   * Every edge of a rectangle nearest the reference lies a whole number of these from it: 10 or 1
-   * millimetres, or 0 when only an exact position keeps the count.
+   * Every offset and start is a whole number of these: 10 or 1 millimetres, or 0 when only exact positions
+   * keep the count.
    */
   readonly grid: 10 | 1 | 0;
   /** how many strips were examined: the measure of work */

@@ -1,30 +1,54 @@
 import { rotateAboutOrigin } from "#kernels/geometry";
+import type { Filling } from "./fill-frame.ts";
 import { forbiddenSpans } from "./forbidden-spans.ts";
+import { gridOf, stackOnGrid } from "./grid-lines.ts";
 import { mostInLine } from "./most-in-line.ts";
 import type { Line, Placed } from "./packing-types.ts";
-import type { Stack } from "./stack-lines.ts";
+import { type SettledLine, settleLines } from "./settle-lines.ts";
+import type { StackedLine } from "./stack-lines.ts";
 import type { Frame } from "./strips.ts";
 
 type Way = { readonly direction: number; readonly along: "length" | "width" };
+type PlacedLines = { readonly grid: 10 | 1 | 0; readonly lines: readonly Line[] };
 
-/** The rectangles of a stack, turned back into the frame of the hall. */
-export function placedLines(frame: Frame, stack: Stack, way: Way): readonly Line[] {
-  return stack.lines.map(({ at, holds }) => ({
-    offset: at - frame.firstAcross,
-    pieces: placesInLine(frame, at, holds).map((x) => placedAt(frame, way, x, at)),
-  }));
+/** The lines of a filled frame on the coarsest grid that keeps their count, turned back into the hall. */
+export function placedLines(filling: Filling, way: Way): PlacedLines {
+  const { strips, lower } = filling;
+  for (const step of [10, 1] as const) {
+    const grid = gridOf(strips.frame, step);
+    const lines = stackOnGrid(grid, strips, lower);
+    if (lines !== null) return inHall(strips.frame, way, step, settleLines(grid, strips, lines));
+  }
+  return inHall(
+    strips.frame,
+    way,
+    0,
+    lower.lines.map((line) => exactLine(strips.frame, line)),
+  );
 }
 
-function placesInLine(frame: Frame, at: number, holds: number): readonly number[] {
+function exactLine(frame: Frame, { at, holds }: StackedLine): SettledLine {
   const spans = new Float64Array(2 * frame.obstacles.count);
   forbiddenSpans(frame.obstacles, at, at + frame.height, frame.width, spans);
   const places: number[] = [];
   mostInLine(frame.firstAlong, frame.lastAlong, frame.pitchAlong, spans, places);
-  return places.slice(0, holds);
+  return { at: at - frame.bottom, starts: places.slice(0, holds).map((place) => place - frame.left) };
 }
 
-/** A rectangle by its lower left corner in the frame. */
-export function placedAt(frame: Frame, way: Way, x: number, y: number): Placed {
-  const centre = rotateAboutOrigin([x + frame.width / 2, y + frame.height / 2], way.direction);
+function inHall(frame: Frame, way: Way, grid: 10 | 1 | 0, lines: readonly SettledLine[]): PlacedLines {
+  return {
+    grid,
+    lines: lines.map(({ at, starts }) => ({
+      offset: at,
+      starts,
+      pieces: starts.map((start) => placedAt(frame, way, start, at)),
+    })),
+  };
+}
+
+/** A rectangle by its lower left corner, measured from that of the frame. */
+function placedAt(frame: Frame, way: Way, start: number, at: number): Placed {
+  const [x, y] = [frame.left + start + frame.width / 2, frame.bottom + at + frame.height / 2];
+  const centre = rotateAboutOrigin([x, y], way.direction);
   return { centre, angle: (way.direction + (way.along === "length" ? 0 : 90)) % 180 };
 }

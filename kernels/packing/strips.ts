@@ -10,6 +10,9 @@ export type Frame = {
   /** least distance of left edges in a line, and of lower edges of lines */
   readonly pitchAlong: number;
   readonly pitchAcross: number;
+  /** the least x and y of the turned outline */
+  readonly left: number;
+  readonly bottom: number;
   /** where left edges and lower edges may lie at all */
   readonly firstAlong: number;
   readonly lastAlong: number;
