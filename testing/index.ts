@@ -1,3 +1,5 @@
 export { oldDataFileVersion1 } from "./old-data-file.ts";
 export { storeContract } from "./store-contract.ts";
 export { temporaryFolder } from "./temporary-folder.ts";
+export { aHall, aHallDocument } from "./a-hall.ts";
+export { randomConvexFloors, randomHalls, randomLs, randomOutlines, randomRooms } from "./random-halls.ts";

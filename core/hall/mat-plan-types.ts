@@ -1,6 +1,10 @@
 import type { Point } from "#kernels/geometry";
 
-export type PlacedMat = { readonly centre: Point; readonly angle: number };
+export type PlacedMat = {
+  readonly centre: Point;
+  /** of the mat's length, degrees from +x, 0 ≤ angle < 180 */
+  readonly angle: number;
+};
 
 export type MatPlan = {
   readonly arrangement: "lines";
@@ -9,6 +13,7 @@ export type MatPlan = {
   readonly proven: boolean;
   /** degrees from +x, 0 ≤ axis < 90 */
   readonly axis: number;
+  /** line after line in the order of `setOut.lines`, and in each line in the order of its centres */
   readonly mats: readonly PlacedMat[];
   readonly setOut: SetOut;
   /** strips examined */
@@ -18,19 +23,26 @@ export type MatPlan = {
 /** Dimensions for a tape, in millimetres, all whole centimetres when `toTheCentimetre`. */
 export type SetOut = {
   readonly toTheCentimetre: boolean;
-  /** the wall from which lines are measured and the wall from which mats are measured, in words */
+  /** what lines are measured from, square to them, in words: "the front wall" */
   readonly linesFrom: string;
+  /** what the mats of the first line are measured from, along the line, in words; `lines` tell for each */
   readonly matsFrom: string;
-  readonly lines: readonly {
-    /** from the wall of `linesFrom` to the near edge of the mats of this line */
-    readonly from: number;
-    /** from the wall of `matsFrom` to the near edge of the first mat */
-    readonly first: number;
-    /** from the same wall to the centre of each mat of the line */
-    readonly centres: readonly number[];
-  }[];
-  /** the same as sentences, one a line, that a person with a tape can follow */
+  /** how the length of each mat lies, in words: "front to back" */
+  readonly lengthLies: string;
+  readonly lines: readonly SetOutLine[];
+  /** the same as sentences, one a line, in metres, that a person with a tape can follow */
   readonly sentences: readonly string[];
+};
+
+export type SetOutLine = {
+  /** from `linesFrom` to the near edge of the mats of this line */
+  readonly from: number;
+  /** what the mats of this line are measured from */
+  readonly matsFrom: string;
+  /** from there to the near edge of the first mat */
+  readonly first: number;
+  /** from there to the centre of each mat of the line */
+  readonly centres: readonly number[];
 };
 
 export type CapacityLimit = "floor" | "posted number" | "mats owned" | "own cap" | "insurer";
