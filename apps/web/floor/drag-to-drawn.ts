@@ -1,0 +1,30 @@
+import type { FloorPart } from "./floor-part.ts";
+
+/** The name under which a bench finds the times, in `performance.getEntriesByName`. */
+export const DRAG_TO_DRAWN = "hallful:drag-to-drawn";
+
+const moves = new WeakMap<FloorPart, number>();
+
+/** Remembers when the pointer was where this floor has it, by the clock of the event. */
+export function noteMove(part: FloorPart, time: number): void {
+  moves.set(part, time);
+}
+
+/**
+ * To be called when the mats of this floor are in the page: measures from the pointer's move until the frame that
+ * shows them has been handed over, which is a task after that frame's callbacks.
+ */
+export function noteDrawn(part: FloorPart): void {
+  const start = moves.get(part);
+  if (start === undefined) return;
+  moves.delete(part);
+  requestAnimationFrame(() => {
+    const channel = new MessageChannel();
+    channel.port1.addEventListener("message", () => {
+      performance.measure(DRAG_TO_DRAWN, { start, end: performance.now() });
+      channel.port1.close();
+    });
+    channel.port1.start();
+    channel.port2.postMessage(null);
+  });
+}

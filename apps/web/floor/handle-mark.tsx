@@ -1,0 +1,53 @@
+import type { Polygon } from "#kernels/geometry";
+import { middle } from "./dimension-placing.ts";
+import type { Handle } from "./handle.ts";
+import { pointsText, toPaper, type Viewport } from "./viewport.ts";
+
+type Props = { readonly handle: Handle; readonly outline: Polygon; readonly view: Viewport };
+
+/** The mark of a handle and the larger, unseen ground on which a finger may land: 44 px for a corner. */
+export function HandleMark({ handle, outline, view }: Props) {
+  switch (handle.kind) {
+    case "corner":
+      return <CornerMark handle={handle} outline={outline} view={view} />;
+    case "wall":
+      return <WallMark handle={handle} outline={outline} view={view} />;
+    case "shape":
+      return <polygon className="floor-hit floor-hit-area" points={pointsText(view, outline)} />;
+  }
+}
+
+function CornerMark({
+  handle,
+  outline,
+  view,
+}: Props & { readonly handle: Extract<Handle, { kind: "corner" }> }) {
+  const [x, y] = toPaper(view, outline[handle.corner] ?? [0, 0]);
+  return (
+    <>
+      <circle className="floor-hit" cx={x} cy={y} r={22} />
+      <circle className="floor-mark" cx={x} cy={y} r={6} />
+    </>
+  );
+}
+
+function WallMark({ handle, outline, view }: Props & { readonly handle: Extract<Handle, { kind: "wall" }> }) {
+  const from = toPaper(view, outline[handle.wall] ?? [0, 0]);
+  const to = toPaper(view, outline[(handle.wall + 1) % outline.length] ?? [0, 0]);
+  const [x, y] = middle(from, to);
+  const angle = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const thin = handle.shape.kind === "floor" ? 26 : 20;
+  return (
+    <>
+      <line className="floor-hit" x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} strokeWidth={thin} />
+      <rect
+        className="floor-mark"
+        x={x - 9}
+        y={y - 3}
+        width={18}
+        height={6}
+        transform={`rotate(${angle} ${x} ${y})`}
+      />
+    </>
+  );
+}

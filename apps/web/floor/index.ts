@@ -1,0 +1,3 @@
+export { FloorEditor } from "./floor-editor.tsx";
+export { PlanPicture } from "./plan-picture.tsx";
+export { type Fitted, useMatPlan } from "./use-mat-plan.ts";

@@ -1,0 +1,91 @@
+import type { Point } from "#kernels/geometry";
+import { type PointerEvent, type RefObject, useEffect, useRef, useState } from "react";
+import { flushSync } from "react-dom";
+import { noteMove } from "./drag-to-drawn.ts";
+import type { FloorPart } from "./floor-part.ts";
+import { dragged, type Handle, handleKey } from "./handle.ts";
+import type { FloorHistory } from "./use-floor-history.ts";
+import { toFloor, type Viewport } from "./viewport.ts";
+
+type Drag = {
+  readonly pointer: number;
+  readonly handle: Handle;
+  readonly from: Point;
+  readonly base: FloorPart;
+  readonly view: Viewport;
+};
+
+export type Dragging = {
+  /** the handle under the pointer and the sheet as it was when the drag began: it must not shift under the hand */
+  readonly now: { readonly handle: Handle; readonly view: Viewport } | null;
+  readonly start: (handle: Handle, event: PointerEvent) => void;
+  readonly move: (event: PointerEvent) => void;
+  readonly end: (event: PointerEvent) => void;
+  readonly leave: () => void;
+};
+
+/** Drags a handle of the floor: shown at most once a frame, settled when the pointer is lifted. */
+export function useDrag(svg: RefObject<SVGSVGElement | null>, floor: FloorHistory, view: Viewport): Dragging {
+  const drag = useRef<Drag | null>(null);
+  const frame = useRef(0);
+  const latest = useRef<{ readonly at: Point; readonly time: number } | null>(null);
+  const [now, setNow] = useState<Dragging["now"]>(null);
+  useEffect(() => () => cancelAnimationFrame(frame.current), []);
+
+  const placed = (running: Drag, at: Point): FloorPart => {
+    const to = toFloor(running.view, at);
+    return dragged(running.base, running.handle, [to[0] - running.from[0], to[1] - running.from[1]]);
+  };
+  const stop = () => {
+    cancelAnimationFrame(frame.current);
+    frame.current = 0;
+    drag.current = null;
+    latest.current = null;
+    setNow(null);
+  };
+  const draw = () => {
+    frame.current = 0;
+    const [running, last] = [drag.current, latest.current];
+    if (running === null || last === null) return;
+    const part = placed(running, last.at);
+    noteMove(part, last.time);
+    // in this frame, not in a task after it
+    flushSync(() => floor.preview(part));
+  };
+  return {
+    now,
+    start: (handle, event) => {
+      if (event.button !== 0 || svg.current === null || drag.current !== null) return;
+      svg.current.setPointerCapture(event.pointerId);
+      const from = toFloor(view, sheetPoint(svg.current, view, event));
+      drag.current = { pointer: event.pointerId, handle, from, base: floor.shown, view };
+      setNow({ handle, view });
+    },
+    move: (event) => {
+      const running = drag.current;
+      if (running === null || running.pointer !== event.pointerId || svg.current === null) return;
+      latest.current = { at: sheetPoint(svg.current, running.view, event), time: event.timeStamp };
+      if (frame.current === 0) frame.current = requestAnimationFrame(draw);
+    },
+    end: (event) => {
+      const running = drag.current;
+      if (running === null || running.pointer !== event.pointerId) return;
+      const last = latest.current;
+      stop();
+      if (last !== null)
+        floor.settle(placed(running, last.at), `drag ${handleKey(running.handle)} ${event.timeStamp}`);
+    },
+    leave: () => {
+      if (drag.current === null) return;
+      stop();
+      floor.preview(null);
+    },
+  };
+}
+
+/** Where the pointer is on the sheet; the drawing may be shown smaller or larger than its own pixels. */
+function sheetPoint(svg: SVGSVGElement, view: Viewport, event: PointerEvent): Point {
+  const shown = svg.getBoundingClientRect();
+  const zoom = shown.width === 0 ? 1 : view.width / shown.width;
+  return [(event.clientX - shown.left) * zoom, (event.clientY - shown.top) * zoom];
+}
