@@ -21,7 +21,7 @@ export function markGuess<Document extends Guessing>(document: Document, path: s
   return isGuess(document, path) ? document : { ...document, guesses: [...document.guesses, path] };
 }
 
-export type Answer = "evening cost" | "break-even" | "ordinary evening" | "year";
+export type Answer = "mats" | "evening cost" | "break-even" | "ordinary evening" | "year";
 
 const cost = [
   "minutes.setUp",
@@ -35,6 +35,7 @@ const cost = [
 ];
 const breakEven = [...cost, "prices", "mix", "costs.perHead"];
 const paths: Readonly<Record<Answer, readonly string[]>> = {
+  mats: ["mats", "matsOwned", "ownCap", "insurerCap"],
   "evening cost": cost,
   "break-even": breakEven,
   "ordinary evening": [...breakEven, "heads", "minutes.travel"],

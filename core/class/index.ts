@@ -1,8 +1,9 @@
+export { classAnswer } from "./class-answer.ts";
 export { type ClassDocument, type ClassDocumentInput, classDocumentSchema } from "./class-document.ts";
 export { classYear } from "./class-year.ts";
 export type { ClassYear, SessionsAtCost, YearMonth } from "./class-year-types.ts";
 export { type EmptyClass, emptyClass } from "./empty-class.ts";
-export { eveningOf } from "./evening-of.ts";
+export { eveningOf, hireOf } from "./evening-of.ts";
 export {
   type Answer,
   guessesBehind,
@@ -11,4 +12,6 @@ export {
   markGuess,
   markKnown,
 } from "./guesses.ts";
+export { nextDate } from "./next-date.ts";
+export { onlyNeeded } from "./only-needed.ts";
 export { readClass } from "./read-class.ts";

@@ -1,5 +1,4 @@
-import { type ExactMinor, type Locale, word } from "#core/words";
-import { exactNumberText } from "#core/words";
+import { type ExactMinor, exactNumberText, type Locale, word } from "#core/words";
 import { Fraction } from "fraction.js";
 import type { EveningAnswer } from "./evening-types.ts";
 
@@ -19,7 +18,8 @@ export function eveningSentences(
   ];
 }
 
-function costSentence(answer: EveningAnswer, locale: Locale, money: MoneyWriter): string {
+/** "An evening costs £31.40, of which £28.00 is for 120 charged minutes of hire." */
+export function costSentence(answer: EveningAnswer, locale: Locale, money: MoneyWriter): string {
   const hire = money(new Fraction(answer.hire));
   const charged = `${answer.chargedMinutes} charged minutes of ${word("hire", locale)}`;
   return `An evening costs ${money(new Fraction(answer.cost))}, of which ${hire} is for ${charged}.`;
@@ -39,7 +39,8 @@ export function breakEvenSentence(answer: EveningAnswer, money: MoneyWriter): st
   );
 }
 
-function ordinarySentence(answer: EveningAnswer, money: MoneyWriter): string {
+/** What an ordinary evening leaves or lacks, and what that is an hour from door to door. */
+export function ordinarySentence(answer: EveningAnswer, money: MoneyWriter): string {
   const heads = exactNumberText(answer.heads);
   const people = heads === "1" ? "1 person" : `${heads} people`;
   const each = answer.perDoorToDoorHour;

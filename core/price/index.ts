@@ -9,7 +9,13 @@ export {
   pricesSchema,
 } from "./evening-document.ts";
 export { type EveningJson, eveningJson } from "./evening-json.ts";
-export { breakEvenSentence, eveningSentences, type MoneyWriter } from "./evening-sentences.ts";
+export {
+  breakEvenSentence,
+  costSentence,
+  eveningSentences,
+  type MoneyWriter,
+  ordinarySentence,
+} from "./evening-sentences.ts";
 export type { Evening, EveningAnswer, EveningMinutes, HeadsLine, Payer } from "./evening-types.ts";
 export { payerKey, payerName } from "./payer-key.ts";
 export { type ReadEvening, readCurrency, readEvening, readHeads } from "./read-evening.ts";

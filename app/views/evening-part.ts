@@ -1,0 +1,32 @@
+import { classAnswer } from "#core/class";
+import { costSentence } from "#core/price";
+import type { ClassSheetInput } from "./class-sheet-input.ts";
+import { dateWords } from "./date-words.ts";
+import { hireKnown } from "./hire-known.ts";
+import { type SheetPart, said, unsound } from "./sheet-part.ts";
+
+export type EveningPart = SheetPart<{
+  /** ISO date of the evening that is worked out */
+  readonly date: string;
+  readonly chargedMinutes: number;
+}>;
+
+/** What the next evening costs, from the minutes in the hall to the sum. */
+export function eveningPart(input: ClassSheetInput): EveningPart {
+  const { document, practice, money, today } = input;
+  const known = hireKnown(input);
+  if (known.kind === "missing") return known;
+  const read = classAnswer(document, known.hall, practice.currency, today, "evening cost");
+  if (!read.ok) return unsound(read.problems);
+  const answer = read.value;
+  const date = answer.date.toString();
+  const says = [
+    costSentence(answer, practice.locale, money),
+    `That is the evening of ${dateWords(date, practice.locale)}; heating, weekends and new rates change it.`,
+  ];
+  const workings = [
+    { title: "What the hall charges", lines: answer.working.hire },
+    { title: "What the evening costs", lines: answer.working.cost },
+  ];
+  return { ...said(document, "evening cost", says, workings), date, chargedMinutes: answer.chargedMinutes };
+}

@@ -1,0 +1,10 @@
+export { type ClassSheet, classSheet } from "./class-sheet.ts";
+export type { ClassSheetInput } from "./class-sheet-input.ts";
+export { dateWords, monthWords, weekdayWord } from "./date-words.ts";
+export type { EveningPart } from "./evening-part.ts";
+export type { HeadsMark, HeadsRow } from "./heads-rows.ts";
+export type { MatsPart } from "./mats-part.ts";
+export type { OrdinaryPart } from "./ordinary-part.ts";
+export type { PricesPart } from "./prices-part.ts";
+export type { Missing, Said, SheetPart, SheetWorking, Unsound } from "./sheet-part.ts";
+export type { LostRow, MonthRow, YearPart } from "./year-part.ts";

@@ -1,0 +1,24 @@
+import type { Capacity } from "#core/hall";
+import type { ClassSheetInput } from "./class-sheet-input.ts";
+import { missing, type SheetPart, said } from "./sheet-part.ts";
+
+export type MatsPart = SheetPart<{ readonly capacity: Capacity }>;
+
+/** How many people there is room for, and what limits them. */
+export function matsPart({ document, hall, plan, capacity }: ClassSheetInput): MatsPart {
+  if (hall === null) {
+    return missing(
+      "No hall is chosen yet, so nobody knows how many mats fit.",
+      "Choose a hall or measure one.",
+    );
+  }
+  if (plan === null || capacity === null) {
+    return missing(
+      "The floor has not been worked out.",
+      "Look at the hall's floor plan for what stands in the way.",
+    );
+  }
+  const caution =
+    "The hall's posted number, its fire risk assessment and the local fire service decide, not the mat plan.";
+  return { ...said(document, "mats", [capacity.sentence, caution], []), capacity };
+}

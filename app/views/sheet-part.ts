@@ -1,0 +1,42 @@
+import { type Answer, type ClassDocument, guessesBehind, guessesSentence } from "#core/class";
+import type { Problem, WorkingLine } from "#core/words";
+
+/** A sum with its heading, to be opened under the sentence that it is behind. */
+export type SheetWorking = { readonly title: string; readonly lines: readonly WorkingLine[] };
+
+/** What a ready part says, and how much of it is guessed. */
+export type Said = {
+  readonly kind: "ready";
+  /** sentences, the answer first */
+  readonly says: readonly string[];
+  /** paths of the guesses that it rests on, and the sentence that says how many; "" for none */
+  readonly guesses: readonly string[];
+  readonly restsOn: string;
+  readonly workings: readonly SheetWorking[];
+};
+
+/** Something that is not known yet, and what she can do about it. */
+export type Missing = { readonly kind: "missing"; readonly says: string; readonly next: string };
+
+/** Something that was entered and cannot be used. */
+export type Unsound = { readonly kind: "unsound"; readonly problems: readonly Problem[] };
+
+export type SheetPart<Body = object> = (Said & Body) | Missing | Unsound;
+
+export function said(
+  document: ClassDocument,
+  answer: Answer,
+  says: readonly string[],
+  workings: readonly SheetWorking[],
+): Said {
+  const guesses = guessesBehind(document, answer);
+  return { kind: "ready", says, guesses, restsOn: guessesSentence(guesses.length), workings };
+}
+
+export function missing(says: string, next: string): Missing {
+  return { kind: "missing", says, next };
+}
+
+export function unsound(problems: readonly Problem[]): Unsound {
+  return { kind: "unsound", problems };
+}
