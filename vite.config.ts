@@ -3,7 +3,10 @@ import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 
-const server = process.env["HALLFUL_SERVER"] ?? "http://127.0.0.1:4747";
+const server = process.env["HALLFUL_SERVER"] ?? "http://127.0.0.1:4610";
+
+// changeOrigin stays off: the server takes changes only from pages under its own name
+const proxy = { "/api": { target: server, changeOrigin: false } };
 
 /** The teacher's screens: sources in apps/web, built to dist/web, which the server hands out. */
 export default defineConfig({
@@ -16,7 +19,8 @@ export default defineConfig({
     target: "es2022",
   },
   worker: { format: "es" },
-  server: { host: "127.0.0.1", proxy: { "/api": server } },
+  server: { host: "127.0.0.1", proxy },
+  preview: { host: "127.0.0.1", proxy },
   plugins: [
     react(),
     VitePWA({

@@ -17,9 +17,11 @@ export class ProblemsError extends Error {
   }
 }
 
+type Practices = { readonly practices: readonly Kept<PracticeDocument>[] };
+
 export const practicesQuery = queryOptions({
   queryKey: ["practices"],
-  queryFn: () => heard<readonly Kept<PracticeDocument>[]>("/api/practices", "copy/practices"),
+  queryFn: () => heard<Practices>("/api/practices", "copy/practices"),
 });
 
 export function practiceQuery(practice: string) {

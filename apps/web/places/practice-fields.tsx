@@ -1,6 +1,6 @@
 import { currencyCodes, type PracticeDocument } from "#core/words";
-import { ChoiceField } from "../parts/choice-field.tsx";
-import { WordsField } from "../parts/words-field.tsx";
+import { ChoiceField } from "../fields/choice-field.tsx";
+import { WordsField } from "../fields/words-field.tsx";
 
 type Props = {
   readonly document: PracticeDocument;

@@ -35,7 +35,7 @@ export function StartPage() {
 function Practices() {
   const asked = useQuery(practicesQuery);
   const problems = asked.error instanceof ProblemsError ? asked.error.problems : [];
-  const practices = asked.data?.value ?? [];
+  const practices = asked.data?.value.practices ?? [];
   return (
     <section className="part" aria-labelledby="practices">
       <h2 id="practices">Your practices</h2>

@@ -1,0 +1,65 @@
+import { payerName } from "#core/price";
+import { GuessAt } from "../fields/guess-at.tsx";
+import { useFormField } from "../fields/form.tsx";
+import { PercentField } from "../fields/percent-field.tsx";
+import type { ClassPart } from "./class-part.ts";
+
+/** How the people on the mats pay, in shares of a hundred. */
+export function MixFields({ document, change }: ClassPart) {
+  const { mix } = document;
+  const group = useFormField("mix");
+  const keys = keysOf(document);
+  const together = keys.reduce((sum, key) => sum + (mix[key] ?? 0), 0);
+  const percent = Number((together * 100).toFixed(4));
+  const whole = Math.abs(percent - 100) < 1e-6;
+  return (
+    <fieldset className="fields">
+      <legend>Of 100 people on the mats, how many pay how</legend>
+      {keys.map((key) => (
+        <PercentField
+          key={key}
+          path={`mix.${key}`}
+          label={labelOf(key)}
+          value={mix[key] ?? 0}
+          put={(share) => {
+            change({ mix: { ...mix, [key]: share } });
+            if (group.guess === true) group.setGuess(false);
+          }}
+        />
+      ))}
+      <div className="field field-sum">
+        <span>{whole ? "Together" : "Together – it must be 100"}</span>
+        <span className="field-entry">
+          <output className="figure">{percent}</output>
+          <span className="field-unit">%</span>
+          <GuessAt path="mix" label="How people pay" />
+        </span>
+        {whole ? null : (
+          <p className="field-problem" role="alert">
+            {percent < 100
+              ? `${Number((100 - percent).toFixed(4))} of 100 people are not counted yet.`
+              : `${Number((percent - 100).toFixed(4))} of 100 people are counted twice.`}{" "}
+            What rests on how people pay is not worked out until it is 100.
+          </p>
+        )}
+      </div>
+    </fieldset>
+  );
+}
+
+function labelOf(key: string): string {
+  const name = payerName(key);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+/** The ways to pay that there is a price for, and any other that still has a share. */
+function keysOf({ prices, mix }: ClassPart["document"]): readonly string[] {
+  const priced = [
+    ...(prices.single === undefined ? [] : ["single"]),
+    ...prices.passes.map((it) => `pass-${it.classes}`),
+    ...(prices.concession === undefined ? [] : ["concession"]),
+    "free",
+  ];
+  const others = Object.keys(mix).filter((key) => !priced.includes(key) && (mix[key] ?? 0) !== 0);
+  return [...new Set([...priced, ...others])];
+}

@@ -1,0 +1,72 @@
+import { type ClassDocument } from "#core/class";
+import { GuessAt } from "../fields/guess-at.tsx";
+import { MoneyField, OptionalMoneyField } from "../fields/money-field.tsx";
+import { NumberField } from "../fields/number-field.tsx";
+import { Rows } from "../fields/rows.tsx";
+import type { ClassPart } from "./class-part.ts";
+import { mixAfterPasses } from "./mix-after-passes.ts";
+
+/** What she asks. */
+export function PriceFields({ document, change }: ClassPart) {
+  const { prices } = document;
+  const put = (part: Partial<ClassDocument["prices"]>) => change({ prices: { ...prices, ...part } });
+  return (
+    <div>
+      <OptionalMoneyField
+        path="prices.single"
+        label="Single"
+        per="a class"
+        guessable
+        value={prices.single}
+        put={(single) => put({ single })}
+      />
+      <OptionalMoneyField
+        path="prices.concession"
+        label="Concession"
+        help="Empty for none"
+        per="a class"
+        guessable
+        value={prices.concession}
+        put={(concession) => put({ concession })}
+      />
+      <Rows
+        title="Passes"
+        path="prices.passes"
+        rows={prices.passes}
+        fresh={() => ({ classes: freeSize(prices.passes), price: prices.single ?? "0.00" })}
+        add="Add a pass"
+        named={(index) => `pass of ${prices.passes[index]?.classes ?? ""} classes`}
+        put={(rows) => {
+          const passes = [...rows];
+          change({ prices: { ...prices, passes }, mix: mixAfterPasses(document.mix, prices.passes, passes) });
+        }}
+        before={<GuessAt path="prices.passes" label="Passes" />}
+        renderRow={(pass, putPass, path) => (
+          <>
+            <NumberField
+              path={`${path}.classes`}
+              label="A pass of"
+              unit="classes"
+              range={{ least: 2, most: 200, whole: true }}
+              value={pass.classes}
+              put={(classes) => putPass({ ...pass, classes })}
+            />
+            <MoneyField
+              path={`${path}.price`}
+              label="costs"
+              per="a pass"
+              value={pass.price}
+              put={(price) => putPass({ ...pass, price })}
+            />
+          </>
+        )}
+      />
+    </div>
+  );
+}
+
+/** The first usual size that no pass has yet. */
+function freeSize(passes: ClassDocument["prices"]["passes"]): number {
+  const taken = new Set(passes.map((it) => it.classes));
+  return [10, 5, 6, 8, 12, 20].find((size) => !taken.has(size)) ?? Math.max(...taken) + 1;
+}

@@ -1,0 +1,69 @@
+import type { PracticeDocument } from "#core/words";
+import type { Draft } from "../drafts/draft.ts";
+import { NumberField } from "../fields/number-field.tsx";
+import { wholeMoney } from "../words/money-words.ts";
+import type { ClassPart } from "./class-part.ts";
+import { HeadsPlot } from "./heads-plot.tsx";
+import { HeadsTable } from "./heads-table.tsx";
+import { MixFields } from "./mix-fields.tsx";
+import { PartAnswer } from "./part-answer.tsx";
+import { PartWorking } from "./part-working.tsx";
+import { PriceFields } from "./price-fields.tsx";
+import { SheetSection } from "./sheet-section.tsx";
+import type { ClassAnswers } from "./use-class-answers.ts";
+
+type Props = ClassPart & {
+  readonly practice: PracticeDocument;
+  readonly answers: ClassAnswers;
+  readonly typed: Draft<unknown>["typed"];
+};
+
+/** Who pays for the room, and what an ordinary evening leaves. */
+export function PriceSection({ document, change, practice, answers, typed }: Props) {
+  const { prices, ordinary } = answers.sheet;
+  const same = prices.kind !== "ready" && ordinary.kind !== "ready";
+  return (
+    <SheetSection
+      id="prices"
+      title="Prices"
+      answer={
+        <>
+          <PartAnswer part={prices} typed={typed} fields={["prices", "mix", "costs.perHead"]} />
+          {same ? null : <PartAnswer part={ordinary} typed={typed} fields={["heads", "prices", "mix"]} />}
+        </>
+      }
+      picture={
+        ordinary.kind === "ready" ? (
+          <HeadsPlot
+            rows={ordinary.rows}
+            money={(major) => wholeMoney(major, practice.currency, practice.locale)}
+          />
+        ) : null
+      }
+      working={
+        <>
+          <PartWorking part={prices} />
+          <PartWorking part={ordinary}>
+            {ordinary.kind === "ready" ? <HeadsTable rows={ordinary.rows} /> : null}
+          </PartWorking>
+        </>
+      }
+      inputs={
+        <>
+          <PriceFields document={document} change={change} />
+          <MixFields document={document} change={change} />
+          <NumberField
+            path="heads"
+            label="People on an ordinary evening"
+            help="On mats, in an ordinary week; 9.5 is allowed"
+            unit="people"
+            range={{ least: 0, most: 1000 }}
+            guessable
+            value={document.heads}
+            put={(heads) => change({ heads })}
+          />
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,94 @@
+import { type ClassSheet, classSheet } from "#app/views";
+import type { ClassDocument } from "#core/class";
+import { capacityOf, type Hall, type HallDocument, type MatPlan, readHall } from "#core/hall";
+import type { PracticeDocument, Problem } from "#core/words";
+import { useMemo } from "react";
+import { useMatPlan } from "../floor/use-mat-plan.ts";
+import { currencyOf } from "../hall/hall-form.ts";
+import { today } from "../words/dates.ts";
+import { moneyWords } from "../words/money-words.ts";
+
+export type ClassAnswers = {
+  readonly sheet: ClassSheet;
+  /** the hall with the mats of this class, and its plan; null until both are there */
+  readonly planned: { readonly hall: Hall; readonly plan: MatPlan } | null;
+  /** a plan for what was just changed is being worked out */
+  readonly working: boolean;
+  /** what is wrong with the floor or the mats */
+  readonly floorProblems: readonly Problem[];
+  /** everything that keeps an answer back, for the fields */
+  readonly problems: readonly Problem[];
+};
+
+/** Everything that the class sheet says, worked out in the page at every change. */
+export function useClassAnswers(
+  document: ClassDocument,
+  hall: HallDocument | null,
+  practice: PracticeDocument,
+): ClassAnswers {
+  const laid = useMemo(() => laidHall(document.mats, hall), [document.mats, hall]);
+  const fitted = useMatPlan(laid?.ok === true ? laid.value : null);
+  const plan = laid?.ok === true ? fitted.plan : null;
+  const sheet = useMemo(() => sheetOf(document, hall, practice, plan), [document, hall, practice, plan]);
+  const floorProblems = laid === null || laid.ok ? none : laid.problems;
+  const problems = useMemo(
+    () => [...problemsOf(sheet), ...floorProblems.map(onTheMats)],
+    [sheet, floorProblems],
+  );
+  const planned = plan === null || fitted.hall === null ? null : { hall: fitted.hall, plan };
+  return {
+    sheet,
+    planned,
+    working: fitted.old || (plan === null && laid?.ok === true),
+    floorProblems,
+    problems,
+  };
+}
+
+const none: readonly Problem[] = [];
+
+/** The hall with this class's own mats and gaps where it has any. */
+function laidHall(mats: ClassDocument["mats"], hall: HallDocument | null) {
+  if (hall === null) return null;
+  return readHall(mats === null ? hall : { ...hall, ...mats });
+}
+
+function sheetOf(
+  document: ClassDocument,
+  hall: HallDocument | null,
+  practice: PracticeDocument,
+  plan: MatPlan | null,
+): ClassSheet {
+  const currency = currencyOf(practice.currency);
+  const { matsOwned, ownCap, insurerCap } = document;
+  const capacity =
+    plan === null
+      ? null
+      : capacityOf(plan, {
+          postedCapacity: hall?.postedCapacity,
+          peopleNotOnMats: hall?.peopleNotOnMats,
+          matsOwned,
+          ownCap,
+          insurerCap,
+        });
+  return classSheet({
+    practice,
+    document,
+    hall,
+    plan,
+    capacity,
+    today: today(),
+    money: (exact) => moneyWords(exact, currency, practice.locale),
+  });
+}
+
+function problemsOf(sheet: ClassSheet): readonly Problem[] {
+  const parts = [sheet.mats, sheet.evening, sheet.prices, sheet.ordinary, sheet.year];
+  return parts.flatMap((part) => (part.kind === "unsound" ? part.problems : []));
+}
+
+/** What is wrong with the mats is said of the hall's document; this sheet's own stand under "mats". */
+function onTheMats(problem: Problem): Problem {
+  const ours = problem.place.startsWith("gaps.") || problem.place.startsWith("mat.");
+  return ours ? { ...problem, place: `mats.${problem.place}` } : problem;
+}

@@ -1,0 +1,43 @@
+import { good, type Result } from "#core/words";
+import { readNumber } from "./read-number.ts";
+import { TypedBox } from "./typed-box.tsx";
+
+type Props = {
+  readonly path: string;
+  readonly label: string;
+  readonly help?: string;
+  /** a share: 0.5 is 50 % */
+  readonly value: number;
+  readonly put: (value: number) => void;
+  /** the most, in per cent */
+  readonly most?: number;
+  readonly guessable?: boolean;
+};
+
+/** A share that is shown and typed in per cent. */
+export function PercentField({ value, put, most = 100, ...common }: Props) {
+  return (
+    <TypedBox
+      {...common}
+      unit="%"
+      shown={percentText(value)}
+      read={(text) => readShare(text, most, common.path)}
+      put={put}
+      inputMode="decimal"
+    />
+  );
+}
+
+function readShare(text: string, most: number, place: string): Result<number> {
+  const read = readNumber(text.replace("%", ""), { least: 0, most }, place);
+  return read.ok ? good(shareOf(read.value)) : read;
+}
+
+/** 12.5 per cent is 0.125, without binary dust: 7 per cent is 0.07 and not 0.07000000000000001. */
+function shareOf(percent: number): number {
+  return Number((percent / 100).toFixed(8));
+}
+
+function percentText(share: number): string {
+  return String(Number((share * 100).toFixed(6)));
+}

@@ -1,0 +1,50 @@
+import { type ReactNode, useContext, useRef } from "react";
+import { FormContext } from "./form.tsx";
+
+type Props<Row> = {
+  readonly title: string;
+  readonly path: string;
+  readonly rows: readonly Row[];
+  readonly fresh: () => Row;
+  readonly add: string;
+  /** "pass 2", for the button that takes it away */
+  readonly named: (index: number) => string;
+  readonly put: (rows: readonly Row[]) => void;
+  readonly renderRow: (row: Row, put: (row: Row) => void, path: string) => ReactNode;
+  readonly before?: ReactNode;
+};
+
+/** A list of like rows, each of which can be taken away, with one button for another. */
+export function Rows<Row>({ title, path, rows, fresh, add, named, put, renderRow, before }: Props<Row>) {
+  const form = useContext(FormContext);
+  const adder = useRef<HTMLButtonElement>(null);
+  const takeAway = (index: number) => {
+    // the texts of later rows would stand in the wrong row
+    form?.dropTyped(`${path}[`);
+    put(rows.filter((_, at) => at !== index));
+    adder.current?.focus();
+  };
+  return (
+    <fieldset className="fields">
+      <legend>{title}</legend>
+      {before}
+      {rows.map((it, index) => (
+        // rows have no name of their own: their place is what tells them apart
+        // oxlint-disable-next-line react/no-array-index-key
+        <div key={index} className="rows-one">
+          {renderRow(
+            it,
+            (changed) => put(rows.map((other, at) => (at === index ? changed : other))),
+            `${path}[${index}]`,
+          )}
+          <button type="button" className="link-button small" onClick={() => takeAway(index)}>
+            Take away {named(index)}
+          </button>
+        </div>
+      ))}
+      <button ref={adder} type="button" className="link-button" onClick={() => put([...rows, fresh()])}>
+        {add}
+      </button>
+    </fieldset>
+  );
+}

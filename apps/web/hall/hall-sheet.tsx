@@ -1,0 +1,85 @@
+import type { HallDocument } from "#core/hall";
+import { type PracticeDocument, word } from "#core/words";
+import type { Opened } from "../drafts/use-draft.ts";
+import { FormOf } from "../fields/form.tsx";
+import { FloorEditor } from "../floor/floor-editor.tsx";
+import { ratePerWhat } from "../words/rate-per-what.ts";
+import { useHallForm } from "./hall-form.ts";
+import { HallParticulars } from "./hall-particulars.tsx";
+import { HireFields, noHire } from "./hire-fields.tsx";
+
+type Props = { readonly opened: Opened<HallDocument>; readonly practice: PracticeDocument };
+
+/** A hall: its floor, what it is called and how many it takes, what it charges. */
+export function HallSheet({ opened, practice }: Props) {
+  const { draft, keeper } = opened;
+  const form = useHallForm(opened, practice);
+  const { document } = draft;
+  const change = (part: Partial<HallDocument>) => keeper.change((before) => ({ ...before, ...part }));
+  const hire = word("hire", practice.locale);
+  const rate = ratePerWhat(document.hire, form.currency, practice.locale);
+  return (
+    <FormOf form={form}>
+      <section className="part" aria-labelledby="floor">
+        <h2 id="floor">The floor</h2>
+        <FloorEditor
+          document={document}
+          onChange={(next) => keeper.change(() => next)}
+          units={practice.units}
+          locale={practice.locale}
+        />
+      </section>
+      <section className="part part-beside" aria-labelledby="charges">
+        <div className="stack">
+          <h2 id="charges">What it charges</h2>
+          <p className="answer">
+            {rate === ""
+              ? `The ${hire} is not known yet.`
+              : `The ${hire} is ${rate}, before the minimum and the steps.`}
+          </p>
+          <OtherCurrency document={document} practice={practice} change={change} />
+          <HireFields
+            hire={document.hire ?? noHire}
+            put={(terms) => change({ hire: terms, currency: form.currency })}
+            locale={practice.locale}
+          />
+        </div>
+        <div className="stack">
+          <h2 id="called">Its name and its numbers</h2>
+          <HallParticulars document={document} change={change} locale={practice.locale} />
+          <p className="caution">
+            The posted number, the hall’s fire risk assessment and the local fire service decide how many
+            people may be in the room. The mat plan does not.
+          </p>
+        </div>
+      </section>
+    </FormOf>
+  );
+}
+
+type OtherProps = {
+  readonly document: HallDocument;
+  readonly practice: PracticeDocument;
+  readonly change: (part: Partial<HallDocument>) => void;
+};
+
+/** A hall brought in from a practice that counts in another currency. */
+function OtherCurrency({ document, practice, change }: OtherProps) {
+  const { currency = practice.currency } = document;
+  if (currency === practice.currency) return null;
+  return (
+    <div className="problem-list">
+      <p>
+        <strong>
+          These amounts are in {currency}, and the practice counts in {practice.currency}.
+        </strong>{" "}
+        Put the right figures in, then say so.
+      </p>
+      <p>
+        <button type="button" className="button" onClick={() => change({ currency: practice.currency })}>
+          They are in {practice.currency} now
+        </button>
+      </p>
+    </div>
+  );
+}
