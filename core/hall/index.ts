@@ -4,7 +4,16 @@ export type { DoorSwing, Fixture, Hall, KeepClear, Mat, MatGaps } from "./hall.t
 export { type HallDocument, type HallDocumentInput, hallDocumentSchema } from "./hall-document.ts";
 export type { HireBand, HireHeating, HirePrice, HireRate, HireTerms } from "./hire-terms.ts";
 export { type HireTermsDocument, hireTermsSchema } from "./hire-terms-document.ts";
-export type { Capacity, CapacityLimit, MatPlan, PlacedMat, SetOut, SetOutLine } from "./mat-plan-types.ts";
+export type {
+  Capacity,
+  CapacityLimit,
+  MatPlan,
+  PlacedMat,
+  SetOut,
+  SetOutLine,
+  SetOutString,
+  StringEnd,
+} from "./mat-plan-types.ts";
 export { readHireTerms } from "./read-hire-terms.ts";
 export { cornerName, wallName } from "./corner-names.ts";
 export { type Door, doorSwing } from "./door-swing.ts";
@@ -61,3 +70,4 @@ export { type CapacityLimits, capacityCaution, capacityOf } from "./capacity-of.
 export { type HallFrame, hallFrame, wallInWords } from "./hall-frame.ts";
 export { floorToFill, matPlan } from "./mat-plan.ts";
 export { setOutSentences } from "./set-out-sentences.ts";
+export { planInWords } from "./plan-in-words.ts";

@@ -1,7 +1,8 @@
+import { type Point, type Polygon, rotateAboutOrigin } from "#kernels/geometry";
 import type { Line } from "#kernels/packing";
-import { type Point, rotateAboutOrigin } from "#kernels/geometry";
 import type { HallFrame } from "./hall-frame.ts";
 import type { PlacedMat } from "./mat-plan-types.ts";
+import { wallAlongLines } from "./tape-walls.ts";
 import { dot, scaled } from "./vectors.ts";
 
 /** The lines as a person lays them: away from where lines are measured, and each along from its first mat. */
@@ -15,19 +16,36 @@ export type LaidLines = {
 
 /**
  * Rows that run across the hall are laid from the front, each from the left; files that run front to back are laid
- * from the left, each from the front.
+ * from the left, each from the front. Where only a wall on the other side runs along the lines, they are laid from
+ * there.
  */
-export function layLines(lines: readonly Line[], direction: number, frame: HallFrame): LaidLines {
-  const run = rotateAboutOrigin([1, 0], direction);
+export function layLines(
+  lines: readonly Line[],
+  degrees: number,
+  frame: HallFrame,
+  outline: Polygon,
+): LaidLines {
+  const run = rotateAboutOrigin([1, 0], degrees);
   const square: Point = [0 - run[1], run[0]];
   const rows = Math.abs(dot(square, frame.front)) >= Math.abs(dot(run, frame.front)) - 1e-9;
-  const away = rows ? pointing(square, scaled(frame.front, -1)) : pointing(square, frame.right);
-  const along = rows ? pointing(run, frame.right) : pointing(run, scaled(frame.front, -1));
+  const back = scaled(frame.front, -1);
+  const along = pointing(run, rows ? frame.right : back);
+  const away = fromAWall(outline, pointing(square, rows ? back : frame.right), along);
   return { away, along, lines: inOrder(lines, away, along) };
 }
 
+function fromAWall(outline: Polygon, away: Point, along: Point): Point {
+  if (wallAlongLines(outline, away, along) !== undefined) return away;
+  const other = opposite(away);
+  return wallAlongLines(outline, other, along) === undefined ? away : other;
+}
+
 function pointing(way: Point, towards: Point): Point {
-  return dot(way, towards) < 0 ? [0 - way[0], 0 - way[1]] : way;
+  return dot(way, towards) < 0 ? opposite(way) : way;
+}
+
+function opposite([x, y]: Point): Point {
+  return [0 - x, 0 - y];
 }
 
 /** By distance from where they are measured, to the thousandth of a millimetre, then by their first mat. */

@@ -1,7 +1,7 @@
 import { edgesOf, type Polygon } from "#kernels/geometry";
 import { wallName } from "./corner-names.ts";
 import { type HallFrame, SQUARE } from "./hall-frame.ts";
-import { cross, direction } from "./vectors.ts";
+import { cross, direction, dot } from "./vectors.ts";
 
 /** How the length of a mat lies: "front to back", "left to right", or by a wall where neither is so. */
 export function lengthInWords(outline: Polygon, frame: HallFrame, angle: number): string {
@@ -11,6 +11,8 @@ export function lengthInWords(outline: Polygon, frame: HallFrame, angle: number)
   const walls = edgesOf(outline).map(([from, to]) => direction(from, to));
   const beside = walls.findIndex((wall) => Math.abs(cross(way, wall)) < SQUARE);
   if (beside >= 0) return `along the wall ${wallName(outline, beside)}`;
+  const square = walls.findIndex((wall) => Math.abs(dot(way, wall)) < SQUARE);
+  if (square >= 0) return `square to the wall ${wallName(outline, square)}`;
   const turned = Math.asin(Math.min(1, Math.abs(cross(way, walls[0] ?? [1, 0])))) * (180 / Math.PI);
   return `at ${Math.round(turned)}° to the wall ${wallName(outline, 0)}`;
 }

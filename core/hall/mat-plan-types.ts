@@ -27,8 +27,12 @@ export type SetOut = {
   readonly linesFrom: string;
   /** what the mats of the first line are measured from, along the line, in words; `lines` tell for each */
   readonly matsFrom: string;
+  /** whether some line comes to a wall at a slant, so that it matters to measure along the line's near edge */
+  readonly matsAlongEdge: boolean;
   /** how the length of each mat lies, in words: "front to back" */
   readonly lengthLies: string;
+  /** the near edge of the first line as a string between two walls; null where a wall runs along the lines */
+  readonly string: SetOutString | null;
   readonly lines: readonly SetOutLine[];
   /** the same as sentences, one a line, in metres, that a person with a tape can follow */
   readonly sentences: readonly string[];
@@ -44,6 +48,10 @@ export type SetOutLine = {
   /** from there to the centre of each mat of the line */
   readonly centres: readonly number[];
 };
+
+export type SetOutString = { readonly from: StringEnd; readonly to: StringEnd };
+/** So many millimetres along the wall from its corner. */
+export type StringEnd = { readonly wall: string; readonly corner: string; readonly distance: number };
 
 export type CapacityLimit = "floor" | "posted number" | "mats owned" | "own cap" | "insurer";
 

@@ -4,6 +4,7 @@ import { hallFrame } from "./hall-frame.ts";
 import { layLines } from "./lay-lines.ts";
 import type { MatPlan, PlacedMat } from "./mat-plan-types.ts";
 import { setOut } from "./set-out.ts";
+import { wholeCentimetres } from "./whole-centimetres.ts";
 
 /**
  * The most mats in straight parallel lines on a sound hall, where each lies and how to set them out. The teacher's
@@ -14,7 +15,8 @@ export function matPlan(hall: Hall, options: LinesOptions = {}): MatPlan {
   const floor = floorToFill(hall);
   const axes = hall.axis === "auto" ? hall.axis : [hall.axis];
   const found = linesPlan(floor, hall.mat, hall.gaps, axes, options);
-  const laid = layLines(found.lines, found.direction, hallFrame(hall));
+  const exact = layLines(found.lines, found.direction, hallFrame(hall), hall.outline);
+  const laid = wholeCentimetres(hall, floor, exact);
   const mats = laid.lines.flat();
   mustBeAllowed(hall, floor, mats, found.count);
   const { count, bound, proven, axis, steps } = found;

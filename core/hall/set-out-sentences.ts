@@ -1,19 +1,37 @@
 import { formatLength, type LengthUnits } from "#core/words";
-import type { SetOut, SetOutLine } from "./mat-plan-types.ts";
+import type { SetOut, SetOutLine, SetOutString, StringEnd } from "./mat-plan-types.ts";
 
 /** The set-out as sentences, one a line, in metres or in feet and inches; an empty plan has one that says so. */
 export function setOutSentences(setOut: Omit<SetOut, "sentences">, units: LengthUnits): readonly string[] {
-  const { lines, linesFrom, lengthLies } = setOut;
+  const { lines } = setOut;
   if (lines.length === 0) return ["There is no mat to set out."];
   const said = (millimetres: number): string => lengthSaid(millimetres, setOut.toTheCentimetre, units);
   const pitch = smallestStep(lines);
   return [
-    `Every mat lies with its length ${lengthLies}. Lines are measured from ${linesFrom} to the nearest edge of their mats.`,
+    openingSentence(setOut),
+    ...(setOut.string === null ? [] : [stringSentence(setOut.string, units)]),
     ...lines.map((line, index) => lineSentence(line, index + 1, setOut, pitch, said)),
     ...(units === "feet"
       ? ["Feet and inches are to the nearest quarter inch; the figures in metres are exact."]
       : []),
   ];
+}
+
+function openingSentence({
+  lengthLies,
+  linesFrom,
+  string,
+  matsAlongEdge,
+}: Omit<SetOut, "sentences">): string {
+  const square = string === null ? "" : ", square to the lines,";
+  const edge = matsAlongEdge ? ", and mats along that edge" : "";
+  return `Every mat lies with its length ${lengthLies}. Lines are measured from ${linesFrom}${square} to the nearest edge of their mats${edge}.`;
+}
+
+function stringSentence({ from, to }: SetOutString, units: LengthUnits): string {
+  const end = ({ wall, corner, distance }: StringEnd): string =>
+    `${wall}, ${lengthSaid(distance, distance % 10 === 0, units)} from corner ${corner}`;
+  return `For the near edge of line 1 stretch a string from ${end(from)}, to ${end(to)}; the other lines run alongside it.`;
 }
 
 /** Metres with three decimals where a plan is not in whole centimetres, so that the figure is not short. */

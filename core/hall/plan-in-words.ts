@@ -1,0 +1,100 @@
+import { area, boundsOf, type Point, type Polygon } from "#kernels/geometry";
+import { formatLength, type LengthUnits } from "#core/words";
+import { wallsOf } from "./floor-walls.ts";
+import type { Hall } from "./hall.ts";
+import { type HallFrame, hallFrame, middleOf } from "./hall-frame.ts";
+import type { MatPlan } from "./mat-plan-types.ts";
+import { dot } from "./vectors.ts";
+
+/** What the drawing shows, in one paragraph, for whoever cannot see it. */
+export function planInWords(hall: Hall, plan: MatPlan, units: LengthUnits = "metric"): string {
+  const frame = hallFrame(hall);
+  const said = (millimetres: number): string => formatLength(millimetres, units);
+  return [
+    `${hall.name}, seen from above with the front ${edgeOfPaper(frame.front)}.`,
+    floorWords(hall.outline, units, said),
+    ...teacherWords(hall, frame),
+    ...standingWords(
+      "On the floor",
+      hall.fixtures.map(
+        (it) => `${it.label}${it.movable ? " (can be moved)" : ""}, ${placeWords(it.outline, hall, frame)}`,
+      ),
+    ),
+    ...standingWords(
+      "Kept clear",
+      hall.keepClear.map((it) => `${it.label}, ${placeWords(it.outline, hall, frame)}`),
+    ),
+    ...matWords(hall, plan, said),
+  ].join(" ");
+}
+
+type Said = (millimetres: number) => string;
+
+function edgeOfPaper([x, y]: Point): string {
+  if (Math.abs(y) >= Math.abs(x)) return y > 0 ? "at the top" : "at the bottom";
+  return x > 0 ? "on the right" : "on the left";
+}
+
+/** 0.09290304 m² to the square foot, exact. */
+const SQUARE_MM_PER_SQUARE_FOOT = 92_903.04;
+
+function floorWords(outline: Polygon, units: LengthUnits, said: Said): string {
+  const walls = wallsOf(outline).map((wall) => `${wall.name} ${said(wall.length)}`);
+  const size =
+    units === "metric"
+      ? `${(area(outline) / 1e6).toFixed(1)} m²`
+      : `${Math.round(area(outline) / SQUARE_MM_PER_SQUARE_FOOT)} square feet`;
+  return `The floor is ${size} between ${walls.length} walls: ${walls.join(", ")}.`;
+}
+
+function teacherWords(hall: Hall, frame: HallFrame): readonly string[] {
+  if (hall.teacher === null) return [];
+  return [`The teacher’s zone is ${placeWords(hall.teacher.outline, hall, frame)}.`];
+}
+
+function standingWords(head: string, shapes: readonly string[]): readonly string[] {
+  return shapes.length === 0 ? [] : [`${head}: ${shapes.join("; ")}.`];
+}
+
+/** "at the front left", "in the middle": by thirds of the hall, as seen facing the front. */
+export function placeWords(shape: Polygon, { outline }: Pick<Hall, "outline">, frame: HallFrame): string {
+  const depth = thirdOf(shape, outline, frame.front, ["back", "", "front"]);
+  const side = thirdOf(shape, outline, frame.right, ["left", "", "right"]);
+  const words = [depth, side].filter((word) => word !== "");
+  return words.length === 0 ? "in the middle" : `at the ${words.join(" ")}`;
+}
+
+function thirdOf(
+  shape: Polygon,
+  outline: Polygon,
+  way: Point,
+  names: readonly [string, string, string],
+): string {
+  const { left, right } = boundsOf(outline.map((corner) => [dot(corner, way), 0]));
+  const share = (dot(middleOf(shape), way) - left) / (right - left);
+  if (share < 1 / 3) return names[0];
+  return share > 2 / 3 ? names[2] : names[1];
+}
+
+function matWords(hall: Hall, plan: MatPlan, said: Said): readonly string[] {
+  const size = `${said(hall.mat.length)} by ${said(hall.mat.width)}`;
+  if (plan.count === 0) return [`No mat of ${size} fits.`];
+  const { lines, lengthLies, linesFrom } = plan.setOut;
+  const counts = lines.map((line) => line.centres.length);
+  const mats = plan.count === 1 ? `1 mat of ${size} lies` : `${plan.count} mats of ${size} lie`;
+  return [
+    `${mats} in ${linesWords(counts)}, counted from ${linesFrom}, with the length ${lengthLies}.`,
+    `Between long sides there are at least ${said(hall.gaps.side)}, between head and foot ${said(hall.gaps.end)}, to walls and what stands on the floor ${said(hall.gaps.wall)}.`,
+    plan.proven
+      ? "No plan in straight lines has more."
+      : `Perhaps up to ${plan.bound} would fit in straight lines; the search stopped before it could tell.`,
+  ];
+}
+
+/** "4 lines of 6", "3 lines of 7, 7 and 4". */
+function linesWords(counts: readonly number[]): string {
+  const [first = 0] = counts;
+  if (counts.length === 1) return `1 line of ${first}`;
+  if (counts.every((count) => count === first)) return `${counts.length} lines of ${first}`;
+  return `${counts.length} lines of ${counts.slice(0, -1).join(", ")} and ${counts.at(-1)}`;
+}

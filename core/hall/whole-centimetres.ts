@@ -1,0 +1,62 @@
+import { checkPlaced, type Floor } from "#kernels/packing";
+import type { Point } from "#kernels/geometry";
+import type { Hall } from "./hall.ts";
+import type { LaidLines } from "./lay-lines.ts";
+import { lineReference, measureLine } from "./line-measure.ts";
+import type { PlacedMat } from "./mat-plan-types.ts";
+import { added, scaled } from "./vectors.ts";
+
+/** A thousandth of a millimetre: what turns and sums leave. */
+const HAIR = 1e-3;
+
+/**
+ * The same lines, each shifted by less than a centimetre so that its two figures for the tape are whole
+ * centimetres, where the plan stays allowed; a line that cannot be shifted keeps its exact place. Upright halls
+ * measured in centimetres come as they are.
+ */
+export function wholeCentimetres(hall: Hall, floor: Floor, laid: LaidLines): LaidLines {
+  const reference = lineReference(hall.outline, laid);
+  let before: readonly PlacedMat[] = [];
+  let shifted = false;
+  const lines = laid.lines.map((mats) => {
+    const tried = shiftsOf(hall, laid, reference.at, mats).find((it) => {
+      const faults = checkPlaced(floor, hall.mat, hall.gaps, [...before, ...it.mats]);
+      return it.still || faults.length === 0;
+    });
+    before = tried?.mats ?? mats;
+    shifted ||= tried?.still === false;
+    return before;
+  });
+  if (!shifted || checkPlaced(floor, hall.mat, hall.gaps, lines.flat()).length > 0) return laid;
+  return { ...laid, lines };
+}
+
+type Shifted = { readonly still: boolean; readonly mats: readonly PlacedMat[] };
+
+/** The line at its nearest whole centimetres, those further in first, and last where it is. */
+function shiftsOf(
+  hall: Hall,
+  laid: LaidLines,
+  linesAt: number,
+  mats: readonly PlacedMat[],
+): readonly Shifted[] {
+  const { near } = measureLine(hall.outline, hall.mat, laid, mats);
+  return shiftsToWhole(near - linesAt).flatMap((out) => {
+    // a line that is moved out meets a slanting wall elsewhere, so it is measured again
+    const movedOut = moved(mats, laid.away, out);
+    const { start, wall } = measureLine(hall.outline, hall.mat, laid, movedOut);
+    return shiftsToWhole(start - wall.at).map((on) => ({
+      still: out === 0 && on === 0,
+      mats: moved(movedOut, laid.along, on),
+    }));
+  });
+}
+
+function shiftsToWhole(figure: number): readonly number[] {
+  const over = figure - Math.floor(figure / 10) * 10;
+  return over < HAIR || over > 10 - HAIR ? [0] : [10 - over, -over, 0];
+}
+
+function moved(mats: readonly PlacedMat[], way: Point, by: number): readonly PlacedMat[] {
+  return by === 0 ? mats : mats.map((mat) => ({ ...mat, centre: added(mat.centre, scaled(way, by)) }));
+}
