@@ -1,14 +1,13 @@
 // Everything that runs, from the sources: the server and the command line by esbuild, the screens by Vite.
-import { chmodSync, existsSync, mkdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, rmSync, writeFileSync } from "node:fs";
 import { root } from "./root.mjs";
-import { sourceHash, BUILT_MARK } from "./source-hash.mjs";
+import { BUILT_MARK, sourceHash } from "./source-hash.mjs";
 
 process.chdir(root);
 
 const hash = sourceHash();
 rmSync(BUILT_MARK, { force: true });
 await Promise.all([bundleForNode(), buildScreens()]);
-linkCommand();
 writeFileSync(BUILT_MARK, hash);
 
 /** better-sqlite3 stays outside: it carries a compiled part. */
@@ -54,12 +53,4 @@ async function buildScreens() {
   }
   const { build } = await import("vite");
   await build({ logLevel: "warn" });
-}
-
-/** So that `npx hallful` finds this checkout's own command. */
-function linkCommand() {
-  if (process.platform === "win32" || !existsSync("dist/cli/hallful.mjs")) return;
-  mkdirSync("node_modules/.bin", { recursive: true });
-  rmSync("node_modules/.bin/hallful", { force: true });
-  symlinkSync("../../dist/cli/hallful.mjs", "node_modules/.bin/hallful");
 }

@@ -29,6 +29,8 @@ export function sourceHash() {
 }
 
 export function isBuilt() {
+  const parts = ["dist/server/hallful.mjs", "dist/cli/hallful.mjs"];
+  if (!parts.every((it) => existsSync(join(root, it)))) return false;
   return existsSync(BUILT_MARK) && readFileSync(BUILT_MARK, "utf8") === sourceHash();
 }
 

@@ -1,5 +1,7 @@
 export { checkClass } from "./check-class.ts";
 export { checkHall } from "./check-hall.ts";
+export { importClass } from "./import-class.ts";
+export { type ImportAsk, importHall } from "./import-hall.ts";
 export { type OpenPracticeOrder, openPractice, type PracticeStartDocuments } from "./open-practice.ts";
 export { readPractice } from "./read-practice.ts";
 export { removeClass } from "./remove-class.ts";

@@ -1,10 +1,10 @@
 import { parseArgs } from "node:util";
+import { dataFileName } from "#adapters/store";
 import { bad, good, type Problem, problem, type Result } from "#core/words";
 
 export type StartOptions = { readonly port: number; readonly data: string };
 
 const DEFAULT_PORT = 4610;
-const DEFAULT_DATA = "data/hallful.sqlite";
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -14,8 +14,7 @@ export function readStartOptions(words: readonly string[], environment: Environm
   if (!given.ok) return given;
   const port = readPort(given.value.port ?? environment["HALLFUL_PORT"] ?? String(DEFAULT_PORT));
   if (!port.ok) return port;
-  const data = given.value.data ?? environment["HALLFUL_DATA"] ?? DEFAULT_DATA;
-  return good({ port: port.value, data });
+  return good({ port: port.value, data: dataFileName(given.value.data, environment) });
 }
 
 type Given = { readonly port?: string | undefined; readonly data?: string | undefined };

@@ -1,0 +1,35 @@
+#!/usr/bin/env node
+import { randomUUID } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { run } from "./run.ts";
+
+// a reader that has seen enough, like head, is no problem
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit(0);
+  throw error;
+});
+
+process.exitCode = await run(process.argv.slice(2), {
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+  input: standardInput,
+  environment: process.env,
+  folder: process.cwd(),
+  now: () => new Date().toISOString(),
+  clock: () => performance.now(),
+  newId: randomUUID,
+  version: version(),
+});
+
+async function standardInput(): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  for await (const part of process.stdin) parts.push(part);
+  return Buffer.concat(parts);
+}
+
+/** package.json stands two folders above both the source and the built file. */
+function version(): string {
+  const manifest: unknown = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
+  const known = typeof manifest === "object" && manifest !== null && "version" in manifest;
+  return known ? String(manifest.version) : "unknown";
+}

@@ -1,0 +1,60 @@
+import { bad, good, type Problem, problem, problemSentence, type Result } from "#core/words";
+import type { Answer, Command } from "./command.ts";
+import { backup } from "./commands/backup.ts";
+import { evening } from "./commands/evening.ts";
+import { exportCommand } from "./commands/export.ts";
+import { fit } from "./commands/fit.ts";
+import { importCommand } from "./commands/import.ts";
+import { restore } from "./commands/restore.ts";
+import { schema } from "./commands/schema.ts";
+import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
+import { nearest } from "./nearest.ts";
+import { readWords } from "./read-words.ts";
+import type { World } from "./world.ts";
+
+const commands: readonly Command[] = [fit, evening, schema, exportCommand, importCommand, backup, restore];
+
+/** Runs what was written; answers the exit code: 0, or 2 with what is wrong on standard error. */
+export async function run(words: readonly string[], world: World): Promise<number> {
+  const json = words.includes("--json");
+  const answer = await answerTo(words, world);
+  if (!answer.ok) {
+    world.err(json ? `${JSON.stringify({ problems: answer.problems })}\n` : sentences(answer.problems));
+    return 2;
+  }
+  const { text, unused = [] } = answer.value;
+  if (unused.length > 0) world.err(json ? `${JSON.stringify({ unused })}\n` : notes(unused));
+  world.out(json ? `${JSON.stringify(answer.value.json, null, 2)}\n` : text);
+  return 0;
+}
+
+async function answerTo(words: readonly string[], world: World): Promise<Result<Answer>> {
+  const [name, ...rest] = words;
+  const all = [...commands, helpCommand(commands)];
+  if (name === undefined || name === "--help") return good({ text: listOfCommands(all), json: namesOf(all) });
+  if (name === "--version") return good({ text: `${world.version}\n`, json: { version: world.version } });
+  const command = all.find((it) => it.name === name);
+  if (command === undefined) return bad(commandUnknown(name, namesOf(all)));
+  const given = readWords(command, rest);
+  if (!given.ok) return given;
+  if (given.value.flags.has("help")) return good({ text: commandHelp(command), json: command.summary });
+  return command.run(given.value, world);
+}
+
+function namesOf(all: readonly Command[]): readonly string[] {
+  return all.map((it) => it.name);
+}
+
+function commandUnknown(name: string, names: readonly string[]): Problem {
+  const near = nearest(name, names);
+  const next = near === undefined ? "See hallful help for those there are." : `Did you mean hallful ${near}?`;
+  return problem("command-unknown", "", `There is no command “${name.slice(0, 60)}”.`, next);
+}
+
+function sentences(problems: readonly Problem[]): string {
+  return problems.map((it) => `${problemSentence(it)}\n`).join("");
+}
+
+function notes(unused: readonly string[]): string {
+  return unused.map((place) => `Note: nothing reads “${place}”; look whether it is misspelt.\n`).join("");
+}
