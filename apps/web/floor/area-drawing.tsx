@@ -51,7 +51,7 @@ function AreaLabel({ label, outline, view }: Pick<Props, "label" | "outline" | "
   const across = (box.right - box.left) * view.scale;
   const up = (box.top - box.bottom) * view.scale;
   const [x, y] = toPaper(view, [(box.left + box.right) / 2, (box.bottom + box.top) / 2]);
-  const upright = up > across && label.length * 6 > across;
+  const upright = up > across && label.length * 7.5 > across;
   const fits = Math.max(across, up) >= 18 && Math.min(across, up) >= 9;
   if (!fits || label === "") return null;
   return (

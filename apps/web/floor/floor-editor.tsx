@@ -1,51 +1,80 @@
 import "./floor.css";
 import type { HallDocument } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
-import { useLayoutEffect, useMemo, useRef } from "react";
+import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { noteDrawn } from "./drag-to-drawn.ts";
+import { FloorLists } from "./floor-lists.tsx";
+import { FloorProblems } from "./floor-problems.tsx";
 import { FloorSheet } from "./floor-sheet.tsx";
 import { FloorTools } from "./floor-tools.tsx";
+import { MatAnswer } from "./mat-answer.tsx";
+import { PlanWords } from "./plan-words.tsx";
 import { soundHall } from "./sound-hall.ts";
+import { StartingShape } from "./starting-shape.tsx";
 import { useFloorEdits } from "./use-floor-edits.ts";
 import { useFloorHistory } from "./use-floor-history.ts";
 import { useMatPlan } from "./use-mat-plan.ts";
 import { useUndoKeys } from "./use-undo-keys.ts";
 
-type Props = {
+export type FloorEditorProps = {
   readonly document: HallDocument;
+  /** called once for every settled change; while something is dragged only the drawing follows */
   readonly onChange: (next: HallDocument) => void;
   readonly units: LengthUnits;
   readonly locale: Locale;
 };
 
 /** From an empty hall to a floor with its mats: the answer first, then the drawing, then everything as a list. */
-export function FloorEditor({ document, onChange, units }: Props) {
-  const floor = useFloorHistory(document, onChange);
-  const edits = useFloorEdits(floor);
-  const part = floor.shown;
+export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
   const editor = useRef<HTMLDivElement>(null);
-  useUndoKeys(editor, floor);
+  const { live: floor, settled } = useFloorHistory(document, onChange);
+  const edits = useFloorEdits(settled);
+  const [beginning, setBeginning] = useState(false);
+  const part = floor.shown;
   const { hall, problems } = useMemo(() => soundHall(document, part), [document, part]);
   const fitted = useMatPlan(hall);
+  // a page of words may come a moment after the mats that they tell of
+  const words = useDeferredValue(fitted);
+  useUndoKeys(editor, settled);
   useLayoutEffect(() => {
     if (hall !== null && fitted.hall === hall) noteDrawn(part);
   }, [part, hall, fitted.hall]);
+
+  const empty = part.outline.length < 3;
+  if (empty || beginning) {
+    return (
+      <StartingShape
+        units={units}
+        onDraw={(outline) => {
+          floor.settle({ ...part, outline });
+          setBeginning(false);
+        }}
+        onLeave={empty ? undefined : () => setBeginning(false)}
+      />
+    );
+  }
   return (
     <div className="floor-editor" ref={editor}>
-      <FloorTools floor={floor} />
-      <FloorSheet
-        name={document.name}
-        floor={floor}
-        plan={fitted.plan}
-        old={fitted.old && hall === null}
-        units={units}
-        setLength={edits.setLength}
-        remove={edits.remove}
-        openRow={() => {}}
-      />
-      {problems.map((it) => (
-        <p key={it.code}>{it.says}</p>
-      ))}
+      <MatAnswer document={document} fitted={fitted} sound={hall !== null} />
+      <div className="floor-beside">
+        <div className="stack-close">
+          <FloorTools floor={settled} onBegin={() => setBeginning(true)} />
+          <FloorSheet
+            name={document.name}
+            floor={floor}
+            plan={fitted.plan}
+            mat={fitted.hall?.mat ?? part.mat}
+            old={hall === null || fitted.failure !== null}
+            units={units}
+            edits={edits}
+          />
+          <FloorProblems problems={problems} failure={fitted.failure} hasPlan={fitted.plan !== null} />
+        </div>
+        <FloorLists floor={settled} units={units} edits={edits} />
+      </div>
+      {words.plan !== null && words.hall !== null && (
+        <PlanWords hall={words.hall} plan={words.plan} units={units} />
+      )}
     </div>
   );
 }

@@ -1,5 +1,5 @@
-import type { MatPlan, ShapeRef } from "#core/hall";
-import type { LengthUnits, Millimetres, Problem } from "#core/words";
+import type { Mat, MatPlan, ShapeRef } from "#core/hall";
+import type { LengthUnits } from "#core/words";
 import { type KeyboardEvent, useId, useMemo, useRef, useState } from "react";
 import { arrowStep } from "./arrow-step.ts";
 import { FigureTargets } from "./figure-targets.tsx";
@@ -8,9 +8,11 @@ import type { FloorPart } from "./floor-part.ts";
 import { type Handle, handleKey, nudged } from "./handle.ts";
 import { handleReadout } from "./handle-readout.ts";
 import { LengthOver } from "./length-over.tsx";
+import { openRow } from "./open-row.ts";
 import { PlanDrawing } from "./plan-drawing.tsx";
 import { sheetFor } from "./sheet.ts";
 import { useDrag } from "./use-drag.ts";
+import type { FloorEdits } from "./use-floor-edits.ts";
 import type { FloorHistory } from "./use-floor-history.ts";
 import { useSheetWidth } from "./use-sheet-width.ts";
 import { fitViewport } from "./viewport.ts";
@@ -19,17 +21,16 @@ type Props = {
   readonly name: string;
   readonly floor: FloorHistory;
   readonly plan: MatPlan | null;
-  /** the floor that the plan was made for; its mats lie there */
+  /** the mat that the plan was made with */
+  readonly mat: Mat;
+  /** the plan belongs to an earlier floor and no newer one is coming */
   readonly old: boolean;
   readonly units: LengthUnits;
-  readonly setLength: (wall: number, length: Millimetres) => Problem | null;
-  readonly remove: (handle: Handle) => void;
-  /** Enter on something that has no length of its own: to its row in the list */
-  readonly openRow: (shape: ShapeRef) => void;
+  readonly edits: FloorEdits;
 };
 
 /** The drawing that can be taken hold of. Everything done here is an operation of the floor that the core knows. */
-export function FloorSheet({ name, floor, plan, old, units, setLength, remove, openRow }: Props) {
+export function FloorSheet({ name, floor, plan, mat, old, units, edits }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const hint = useId();
@@ -55,7 +56,7 @@ export function FloorSheet({ name, floor, plan, old, units, setLength, remove, o
       else setTyping(wall);
     } else if (event.key === "Delete" || event.key === "Backspace") {
       event.preventDefault();
-      remove(handle);
+      edits.remove(handle);
     } else if (event.key === "Escape") {
       drag.leave();
     }
@@ -78,7 +79,7 @@ export function FloorSheet({ name, floor, plan, old, units, setLength, remove, o
         onPointerCancel={drag.leave}
       >
         <g aria-hidden="true">
-          <PlanDrawing shape={part} mat={part.mat} plan={plan} view={view} units={units} old={old} />
+          <PlanDrawing shape={part} mat={mat} plan={plan} view={view} units={units} old={old} />
         </g>
         <FloorHandles
           part={part}
@@ -103,7 +104,7 @@ export function FloorSheet({ name, floor, plan, old, units, setLength, remove, o
           wall={typing}
           view={view}
           units={units}
-          setLength={setLength}
+          setLength={edits.setLength}
           onDone={() => {
             setTyping(null);
             focusHandle({ kind: "wall", shape: { kind: "floor" }, wall: typing });

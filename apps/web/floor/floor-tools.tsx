@@ -1,7 +1,9 @@
 import type { FloorHistory } from "./use-floor-history.ts";
 
-/** Undo and redo; what can be added to the floor stands in the lists. */
-export function FloorTools({ floor }: { readonly floor: FloorHistory }) {
+type Props = { readonly floor: FloorHistory; readonly onBegin: () => void };
+
+/** Undo, redo and another shape; what can be added to the floor stands in the lists. */
+export function FloorTools({ floor, onBegin }: Props) {
   return (
     <div className="row no-print">
       <button
@@ -21,6 +23,9 @@ export function FloorTools({ floor }: { readonly floor: FloorHistory }) {
         aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
       >
         Redo
+      </button>
+      <button type="button" className="button" onClick={onBegin}>
+        Another shape
       </button>
     </div>
   );

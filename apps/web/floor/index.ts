@@ -1,3 +1,3 @@
-export { FloorEditor } from "./floor-editor.tsx";
+export { FloorEditor, type FloorEditorProps } from "./floor-editor.tsx";
 export { PlanPicture } from "./plan-picture.tsx";
 export { type Fitted, useMatPlan } from "./use-mat-plan.ts";

@@ -30,7 +30,7 @@ export function PlanDrawing({ shape, mat, plan, view, units, old = false }: Plan
       {shape.keepClear.map((zone, index) => (
         <AreaDrawing key={`zone ${index}`} kind="keep-clear" {...zone} view={view} />
       ))}
-      {shape.teacher && <AreaDrawing kind="teacher" label="teacher" {...shape.teacher} view={view} />}
+      {shape.teacher && <AreaDrawing kind="teacher" label="Teacher" {...shape.teacher} view={view} />}
       {shape.fixtures.map((fixture, index) => (
         <AreaDrawing
           key={`fixture ${index}`}

@@ -5,14 +5,16 @@ import { noteMove } from "./drag-to-drawn.ts";
 import type { FloorPart } from "./floor-part.ts";
 import { dragged, type Handle, handleKey } from "./handle.ts";
 import type { FloorHistory } from "./use-floor-history.ts";
-import { toFloor, type Viewport } from "./viewport.ts";
+import { floorDelta, type Viewport } from "./viewport.ts";
 
 type Drag = {
   readonly pointer: number;
   readonly handle: Handle;
+  /** where the pointer went down, in the window's pixels */
   readonly from: Point;
+  /** millimetres of floor to a pixel of the window */
+  readonly reach: number;
   readonly base: FloorPart;
-  readonly view: Viewport;
 };
 
 export type Dragging = {
@@ -32,10 +34,9 @@ export function useDrag(svg: RefObject<SVGSVGElement | null>, floor: FloorHistor
   const [now, setNow] = useState<Dragging["now"]>(null);
   useEffect(() => () => cancelAnimationFrame(frame.current), []);
 
-  const placed = (running: Drag, at: Point): FloorPart => {
-    const to = toFloor(running.view, at);
-    return dragged(running.base, running.handle, [to[0] - running.from[0], to[1] - running.from[1]]);
-  };
+  // by how far the pointer went, not by where it is: words above the drawing may push the sheet down meanwhile
+  const placed = ({ base, handle, from, reach }: Drag, [x, y]: Point): FloorPart =>
+    dragged(base, handle, floorDelta([x - from[0], y - from[1]], reach));
   const stop = () => {
     cancelAnimationFrame(frame.current);
     frame.current = 0;
@@ -57,14 +58,15 @@ export function useDrag(svg: RefObject<SVGSVGElement | null>, floor: FloorHistor
     start: (handle, event) => {
       if (event.button !== 0 || svg.current === null || drag.current !== null) return;
       svg.current.setPointerCapture(event.pointerId);
-      const from = toFloor(view, sheetPoint(svg.current, view, event));
-      drag.current = { pointer: event.pointerId, handle, from, base: floor.shown, view };
+      const reach = floorPerPixel(svg.current, view);
+      const from: Point = [event.clientX, event.clientY];
+      drag.current = { pointer: event.pointerId, handle, from, reach, base: floor.shown };
       setNow({ handle, view });
     },
     move: (event) => {
       const running = drag.current;
-      if (running === null || running.pointer !== event.pointerId || svg.current === null) return;
-      latest.current = { at: sheetPoint(svg.current, running.view, event), time: event.timeStamp };
+      if (running === null || running.pointer !== event.pointerId) return;
+      latest.current = { at: [event.clientX, event.clientY], time: event.timeStamp };
       if (frame.current === 0) frame.current = requestAnimationFrame(draw);
     },
     end: (event) => {
@@ -83,9 +85,9 @@ export function useDrag(svg: RefObject<SVGSVGElement | null>, floor: FloorHistor
   };
 }
 
-/** Where the pointer is on the sheet; the drawing may be shown smaller or larger than its own pixels. */
-function sheetPoint(svg: SVGSVGElement, view: Viewport, event: PointerEvent): Point {
-  const shown = svg.getBoundingClientRect();
-  const zoom = shown.width === 0 ? 1 : view.width / shown.width;
-  return [(event.clientX - shown.left) * zoom, (event.clientY - shown.top) * zoom];
+/** The drawing may be shown smaller or larger than its own pixels. */
+function floorPerPixel(svg: SVGSVGElement, view: Viewport): number {
+  const shown = svg.getBoundingClientRect().width;
+  const zoom = shown === 0 ? 1 : view.width / shown;
+  return zoom / view.scale;
 }

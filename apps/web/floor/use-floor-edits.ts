@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import { removeCorner, removeShape, setWallLength } from "#core/hall";
 import { type Millimetres, type Problem, problem } from "#core/words";
 import { changed, type Handle } from "./handle.ts";
@@ -10,6 +11,10 @@ export type FloorEdits = {
 
 /** What the keys and fields of the editor do, each as one step to undo. */
 export function useFloorEdits(floor: FloorHistory): FloorEdits {
+  return useMemo(() => floorEdits(floor), [floor]);
+}
+
+function floorEdits(floor: FloorHistory): FloorEdits {
   const part = floor.shown;
   return {
     setLength: (wall, length) => {

@@ -1,5 +1,5 @@
 import { canRedo, canUndo, type HallDocument, historyOf, redo, takeStep, undo } from "#core/hall";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { type FloorPart, floorPartOf, samePart, withFloorPart } from "./floor-part.ts";
 
 export type FloorHistory = {
@@ -13,6 +13,13 @@ export type FloorHistory = {
   readonly redo: (() => void) | null;
 };
 
+export type FloorHistories = {
+  /** with the floor under a drag, for the drawing */
+  readonly live: FloorHistory;
+  /** with the settled floor: the same value through a whole drag, so that what shows it is not drawn again */
+  readonly settled: FloorHistory;
+};
+
 /**
  * The floor of a document with what can be undone, kept as long as the editor is open. A document that changes from
  * outside (another device, an import) is a step of its own, so that undo brings back what she had drawn.
@@ -20,30 +27,32 @@ export type FloorHistory = {
 export function useFloorHistory(
   document: HallDocument,
   onChange: (next: HallDocument) => void,
-): FloorHistory {
+): FloorHistories {
   const [kept, setKept] = useState(() => ({ document, history: historyOf(floorPartOf(document)) }));
-  const [shown, setShown] = useState<FloorPart | null>(null);
+  const [under, setUnder] = useState<FloorPart | null>(null);
   let { history } = kept;
   if (kept.document !== document) {
     const part = floorPartOf(document);
     history = samePart(part, history.present) ? history : takeStep(history, part);
     setKept({ document, history });
   }
-  const become = (next: typeof history) => {
-    if (next === history) return;
-    const changed = withFloorPart(document, next.present);
-    setShown(null);
-    setKept({ document, history: next });
-    onChange(changed);
-  };
-  return {
-    shown: shown ?? history.present,
-    preview: setShown,
-    settle: (part, key) => {
-      setShown(null);
-      if (!samePart(part, history.present)) become(takeStep(history, part, key));
-    },
-    undo: canUndo(history) ? () => become(undo(history)) : null,
-    redo: canRedo(history) ? () => become(redo(history)) : null,
-  };
+  const settled = useMemo<FloorHistory>(() => {
+    const become = (next: typeof history) => {
+      setUnder(null);
+      setKept({ document, history: next });
+      onChange(withFloorPart(document, next.present));
+    };
+    return {
+      shown: history.present,
+      preview: setUnder,
+      settle: (part, key) => {
+        if (samePart(part, history.present)) setUnder(null);
+        else become(takeStep(history, part, key));
+      },
+      undo: canUndo(history) ? () => become(undo(history)) : null,
+      redo: canRedo(history) ? () => become(redo(history)) : null,
+    };
+  }, [history, document, onChange]);
+  const live = useMemo(() => (under === null ? settled : { ...settled, shown: under }), [settled, under]);
+  return { live, settled };
 }

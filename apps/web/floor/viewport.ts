@@ -50,6 +50,11 @@ export function toFloor(view: Viewport, [x, y]: Point): Point {
   return [view.left + x / view.scale, view.top - y / view.scale];
 }
 
+/** A way on the sheet or the window, y down, as a way on the floor, y up; `reach` is millimetres a pixel. */
+export function floorDelta([x, y]: Point, reach: number): Point {
+  return [x * reach, 0 - y * reach];
+}
+
 export function boxAround(points: readonly Point[]): Box {
   const finite = points.filter(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
   if (finite.length === 0) return { left: 0, bottom: 0, right: 0, top: 0 };

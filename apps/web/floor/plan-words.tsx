@@ -1,0 +1,26 @@
+import { memo } from "react";
+import { type Hall, type MatPlan, setOutSentences } from "#core/hall";
+import type { LengthUnits } from "#core/words";
+
+type Props = { readonly hall: Hall; readonly plan: MatPlan; readonly units: LengthUnits };
+
+/** The drawing in words, and the figures to lay the mats out with a tape. Both are printed. */
+export const PlanWords = memo(function PlanWords({ plan, units }: Props) {
+  return (
+    <div className="floor-words">
+      <section className="stack-close" aria-labelledby="floor-set-out">
+        <h3 id="floor-set-out">To set out with a tape</h3>
+        <ol className="list-plain floor-tape">
+          {setOutSentences(plan.setOut, units).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ol>
+        <p className="no-print">
+          <button type="button" className="button" onClick={() => print()}>
+            Print the plan and these figures
+          </button>
+        </p>
+      </section>
+    </div>
+  );
+});
