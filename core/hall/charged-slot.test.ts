@@ -116,7 +116,7 @@ test("HIRE-6 without known hours a year no band is used, and the working says so
   expect(sums(unknown)).toContain("Volume bands: not used: hours a year are not known = ");
 });
 
-test("HIRE-7 the set-up factor is for the set-up that is charged, and added minutes are at the full rate", () => {
+test("HIRE-7 HIRE-10 the set-up factor is for the set-up that is charged, and added minutes are at the full rate", () => {
   // need 95, charged 120; 10 of 20 set-up are free, so need 85, charged 90: 80 min full and 10 min at half
   // 80 ÷ 60 × 18.00 = 24.00; 10 ÷ 60 × 18.00 × 0.5 = 1.50
   const half = { perHour: "18.00", incrementMinutes: 30, freeBeforeMinutes: 10, setUpFactor: 0.5 };
