@@ -1,20 +1,28 @@
 import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
-import { fillFrame, type Filling, startFilling } from "./fill-frame.ts";
+import { areaBound } from "./area-bound.ts";
+import { cutsOf } from "./cuts-of.ts";
+import { type Filling, fillFrame, startFilling } from "./fill-frame.ts";
+import { fillWings } from "./fill-wings.ts";
 import { frameOf } from "./frame-of.ts";
 import { obstaclesOf } from "./obstacles.ts";
 import type { Floor, Gaps, LinesOptions, LinesPlan, Piece } from "./packing-types.ts";
 import { placedLines } from "./placed-lines.ts";
 
-const STEPS = 200_000;
+/** Obstacles looked at in all before the search stops, about a tenth of a second; strips × obstacles. */
+const LOOKS = 4e6;
 
 type Way = { readonly axis: number; readonly direction: number; readonly along: "length" | "width" };
-type Trial = { readonly way: Way; readonly filling: Filling };
+type Trial = { readonly way: Way; readonly filling: Filling; upper: number };
+type Best = { readonly way: Way; readonly wings: readonly Filling[]; readonly count: number };
+/** Strips that may still be examined. */
+type Budget = { left: number };
 
 /**
  * The most equal rectangles in straight parallel lines, all turned one way: best over the axes, the two ways
- * the lines can run, and the rectangles along or across them. Lengths in millimetres, axes in degrees;
- * "auto" takes every direction of the walls. The outline must be a simple polygon. Where several plans are
- * equally good the first axis wins, then rectangles side by side before end to end, then lines along the axis.
+ * the lines can run, the rectangles along or across them, and wings that have lines of their own. Lengths in
+ * millimetres, axes in degrees; "auto" takes every direction of the walls. The outline must be a simple
+ * polygon. Of equally good plans the unparted come first, then the first axis, then rectangles side by side
+ * before end to end, then lines along the axis. Throws on a size that is not a positive length.
  */
 export function linesPlan(
   floor: Floor,
@@ -24,18 +32,25 @@ export function linesPlan(
   options: LinesOptions = {},
 ): LinesPlan {
   mustBeSound(piece, gaps);
-  const tried = axes === "auto" ? wallDirections(floor.outline) : axes.map(quarterTurnAngle);
-  const steps = options.steps ?? STEPS;
-  const ways = tried.flatMap(waysOf);
-  if (area(floor.outline) === 0) return emptyPlan(tried[0] ?? 0);
+  const wanted = axes === "auto" ? wallDirections(floor.outline) : [...new Set(axes.map(quarterTurnAngle))];
+  if (area(floor.outline) === 0) return emptyPlan(wanted[0] ?? 0);
   const obstacles = obstaclesOf(floor, gaps.wall);
-  const trials = ways.map((way) => ({
-    way,
-    filling: startFilling(frameOf(floor, piece, gaps, obstacles, way.direction, way.along)),
-  }));
-  const best = bestOf(trials, steps);
-  if (best === null) return emptyPlan(tried[0] ?? 0);
-  return planFrom(best, trials);
+  const budget = { left: options.steps ?? Math.ceil(LOOKS / obstacles.length) };
+  const trials: Trial[] = [];
+  for (const axis of wanted) {
+    if (budget.left <= 0) break;
+    for (const way of waysOf(axis)) trials.push(startTrial(way, budget));
+  }
+  fillTrials(trials, budget);
+  const best = bestWings(trials, gaps.wall, budget);
+  const missed = trials.length < 4 * wanted.length ? areaBound(floor, piece, gaps) : 0;
+  return planFrom(best, trials, missed);
+
+  function startTrial(way: Way, spent: Budget): Trial {
+    const filling = startFilling(frameOf(floor, piece, gaps, obstacles, way.direction, way.along));
+    spent.left -= filling.strips.steps;
+    return { way, filling, upper: filling.upper.count };
+  }
 }
 
 /** The four ways for one axis, in the order that breaks ties. */
@@ -46,46 +61,54 @@ function waysOf(axis: number): readonly Way[] {
 }
 
 /** Fills the frames in order; one that cannot win any more is left as it is. */
-function bestOf(trials: readonly Trial[], steps: number): Trial | null {
-  let best: Trial | null = null;
-  let left = steps;
+function fillTrials(trials: readonly Trial[], budget: Budget): void {
+  let best = 0;
   for (const [index, trial] of trials.entries()) {
+    const { filling } = trial;
     const later = Math.max(0, ...trials.slice(index + 1).map((other) => other.filling.lower.count));
-    const needed = Math.max(1, later, best === null ? 0 : best.filling.lower.count + 1);
-    const before = trial.filling.strips.steps;
-    fillFrame(trial.filling, needed, before + left);
-    left -= trial.filling.strips.steps - before;
-    if (trial.filling.lower.count >= needed) best = trial;
+    const before = filling.strips.steps;
+    fillFrame(filling, Math.max(later, best + 1), before + budget.left);
+    budget.left -= filling.strips.steps - before;
+    trial.upper = filling.upper.count;
+    best = Math.max(best, filling.lower.count);
+  }
+}
+
+/** The first of the best unparted plans, unless parting some floor at its cuts holds more. */
+function bestWings(trials: readonly Trial[], wall: number, budget: Budget): Best {
+  const most = Math.max(0, ...trials.map((trial) => trial.filling.lower.count));
+  let best: Best = { way: { axis: 0, direction: 0, along: "width" }, wings: [], count: -1 };
+  for (const { way, filling } of trials)
+    if (best.count < 0 && filling.lower.count === most) best = { way, wings: [filling], count: most };
+  for (const trial of trials) {
+    const cuts = cutsOf(trial.filling.strips.frame, wall);
+    if (cuts.length === 0 || budget.left <= 0) continue;
+    const parted = fillWings(trial.filling, cuts, best.count + 1, budget.left);
+    budget.left -= parted.steps;
+    trial.upper = Math.max(trial.upper, parted.upper);
+    if (parted.wings === null) continue;
+    const count = parted.wings.reduce((sum, wing) => sum + wing.lower.count, 0);
+    best = { way: trial.way, wings: parted.wings, count };
   }
   return best;
 }
 
-function planFrom(best: Trial, trials: readonly Trial[]): LinesPlan {
-  const { grid, lines } = placedLines(best.filling, best.way);
-  const count = best.filling.lower.count;
-  const bound = Math.max(count, ...trials.map((trial) => trial.filling.upper.count));
+function planFrom(best: Best, trials: readonly Trial[], missed: number): LinesPlan {
+  const { grid, lines } = placedLines(best.wings, best.way);
+  const bound = Math.max(best.count, missed, ...trials.map((trial) => trial.upper));
   const steps = trials.reduce((sum, trial) => sum + trial.filling.strips.steps, 0);
-  return { ...best.way, lines, count, bound, proven: count === bound, grid, steps };
+  return { ...best.way, lines, count: best.count, bound, proven: best.count === bound, grid, steps };
 }
 
 function emptyPlan(axis: number): LinesPlan {
-  return {
-    axis,
-    direction: axis,
-    along: "width",
-    lines: [],
-    count: 0,
-    bound: 0,
-    proven: true,
-    grid: 10,
-    steps: 0,
-  };
+  const none = { lines: [], count: 0, bound: 0, proven: true, grid: 10, steps: 0 } as const;
+  return { axis, direction: axis, along: "width", ...none };
 }
 
 function mustBeSound(piece: Piece, gaps: Gaps): void {
   const sizes = [piece.length, piece.width];
   const spaces = [gaps.side, gaps.end, gaps.wall];
-  if (sizes.every((size) => size > 0 && size < Infinity) && spaces.every((gap) => gap >= 0 && gap < Infinity))
-    return;
-  throw new RangeError(`not a rectangle and its gaps: ${JSON.stringify({ piece, gaps })}`);
+  const sound =
+    sizes.every((size) => size > 0) && [...sizes, ...spaces].every((each) => each >= 0 && each < Infinity);
+  if (!sound) throw new RangeError(`not a rectangle and its gaps: ${JSON.stringify({ piece, gaps })}`);
 }

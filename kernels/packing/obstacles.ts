@@ -1,4 +1,12 @@
-import { convexParts, edgesOf, type Polygon, outsideParts, area, rotatePolygon } from "#kernels/geometry";
+import {
+  area,
+  boundsOf,
+  convexParts,
+  edgesOf,
+  outsideParts,
+  type Polygon,
+  rotatePolygon,
+} from "#kernels/geometry";
 import type { Floor } from "./packing-types.ts";
 
 /** A convex polygon that rectangles keep a distance from; at distance 0 they may touch it. */
@@ -13,6 +21,8 @@ export type Obstacles = {
   readonly distance: Float64Array;
   readonly low: Float64Array;
   readonly high: Float64Array;
+  readonly leftmost: Float64Array;
+  readonly rightmost: Float64Array;
   readonly start: Int32Array;
   readonly middle: Int32Array;
   /** per edge: lowest and highest y, x at the lowest, dx/dy */
@@ -50,10 +60,12 @@ export function obstaclesInFrame(obstacles: readonly Obstacle[], degrees: number
     sides.reduce((sum, each) => sum + each.right.length + each.left.length, 0),
   );
   let edge = 0;
-  for (const [index, { right, left, low, high }] of sides.entries()) {
+  for (const [index, { right, left, low, high, leftmost, rightmost }] of sides.entries()) {
     flat.distance[index] = obstacles[index]?.distance ?? 0;
     flat.low[index] = low;
     flat.high[index] = high;
+    flat.leftmost[index] = leftmost;
+    flat.rightmost[index] = rightmost;
     flat.start[index] = edge;
     for (const side of right) writeEdge(flat, edge++, side);
     flat.middle[index] = edge;
@@ -72,14 +84,21 @@ type Side = {
   readonly fromBelow: boolean;
 };
 
-type Sides = { readonly right: Side[]; readonly left: Side[]; readonly low: number; readonly high: number };
+type Sides = {
+  readonly right: Side[];
+  readonly left: Side[];
+  readonly low: number;
+  readonly high: number;
+  readonly leftmost: number;
+  readonly rightmost: number;
+};
 
 /** Below this rise an edge is level: its ends stand on its neighbours too. */
 const LEVEL = 1e-9;
 
 function sidesOf(polygon: Polygon, distance: number): Sides {
-  const ys = polygon.map((corner) => corner[1]);
-  const sides: Sides = { right: [], left: [], low: Math.min(...ys), high: Math.max(...ys) };
+  const { bottom: low, top: high, left: leftmost, right: rightmost } = boundsOf(polygon);
+  const sides: Sides = { right: [], left: [], low, high, leftmost, rightmost };
   for (const [[ax, ay], [bx, by]] of edgesOf(polygon)) {
     const [dx, dy] = [bx - ax, by - ay];
     if (Math.abs(dy) < LEVEL) continue;
@@ -97,16 +116,15 @@ function sidesOf(polygon: Polygon, distance: number): Sides {
     };
     (rises ? sides.right : sides.left).push(side);
   }
-  if (sides.right.length === 0) addLevelEnds(sides, polygon);
+  if (sides.right.length === 0) addLevelEnds(sides);
   return sides;
 }
 
 /** A level segment has no sides: its two ends stand for them. */
-function addLevelEnds(sides: Sides, polygon: Polygon): void {
-  const xs = polygon.map((corner) => corner[0]);
+function addLevelEnds(sides: Sides): void {
   const end = { bottom: sides.low, top: sides.low, slope: 0, shift: 0, fromBelow: true };
-  sides.right.push({ ...end, x: Math.max(...xs) });
-  sides.left.push({ ...end, x: Math.min(...xs) });
+  sides.right.push({ ...end, x: sides.rightmost });
+  sides.left.push({ ...end, x: sides.leftmost });
 }
 
 function emptyObstacles(count: number, edges: number): Obstacles {
@@ -115,6 +133,8 @@ function emptyObstacles(count: number, edges: number): Obstacles {
     distance: new Float64Array(count),
     low: new Float64Array(count),
     high: new Float64Array(count),
+    leftmost: new Float64Array(count),
+    rightmost: new Float64Array(count),
     start: new Int32Array(count + 1),
     middle: new Int32Array(count),
     bottom: new Float64Array(edges),

@@ -38,7 +38,7 @@ export type LinesPlan = {
   /** in order of offset; two lines at one offset are the wings of a floor planned apart */
   readonly lines: readonly Line[];
   readonly count: number;
-  /** a proven upper bound on the count over everything tried */
+  /** an upper bound on the count over all axes and ways asked for, wings parted at the cuts tried */
   readonly bound: number;
   /** whether count and bound meet and no axis was left out */
   readonly proven: boolean;
@@ -52,6 +52,6 @@ export type LinesPlan = {
 };
 
 export type LinesOptions = {
-  /** strips to examine at most before the plan is returned as it stands, unproven; 200 000 unless stated */
+  /** strips to examine at most before the plan is returned as it stands, unproven */
   readonly steps?: number;
 };

@@ -11,20 +11,28 @@ import type { Frame } from "./strips.ts";
 type Way = { readonly direction: number; readonly along: "length" | "width" };
 type PlacedLines = { readonly grid: 10 | 1 | 0; readonly lines: readonly Line[] };
 
-/** The lines of a filled frame on the coarsest grid that keeps their count, turned back into the hall. */
-export function placedLines(filling: Filling, way: Way): PlacedLines {
-  const { strips, lower } = filling;
+/** The lines of all wings on the coarsest grid that keeps their count, turned back into the hall. */
+export function placedLines(wings: readonly Filling[], way: Way): PlacedLines {
   for (const step of [10, 1] as const) {
-    const grid = gridOf(strips.frame, step);
-    const lines = stackOnGrid(grid, strips, lower);
-    if (lines !== null) return inHall(strips.frame, way, step, settleLines(grid, strips, lines));
+    const lines = wings.map(({ strips, lower }) => {
+      const grid = gridOf(strips.frame, step);
+      const found = stackOnGrid(grid, strips, lower);
+      return found === null ? null : inHall(strips.frame, way, settleLines(grid, strips, found));
+    });
+    if (lines.every((each) => each !== null)) return { grid: step, lines: inOrder(lines.flat()) };
   }
-  return inHall(
-    strips.frame,
-    way,
-    0,
-    lower.lines.map((line) => exactLine(strips.frame, line)),
+  const exact = wings.map(({ strips: { frame }, lower }) =>
+    inHall(
+      frame,
+      way,
+      lower.lines.map((line) => exactLine(frame, line)),
+    ),
   );
+  return { grid: 0, lines: inOrder(exact.flat()) };
+}
+
+function inOrder(lines: readonly Line[]): readonly Line[] {
+  return lines.toSorted((a, b) => a.offset - b.offset || (a.starts[0] ?? 0) - (b.starts[0] ?? 0));
 }
 
 function exactLine(frame: Frame, { at, holds }: StackedLine): SettledLine {
@@ -35,15 +43,12 @@ function exactLine(frame: Frame, { at, holds }: StackedLine): SettledLine {
   return { at: at - frame.bottom, starts: places.slice(0, holds).map((place) => place - frame.left) };
 }
 
-function inHall(frame: Frame, way: Way, grid: 10 | 1 | 0, lines: readonly SettledLine[]): PlacedLines {
-  return {
-    grid,
-    lines: lines.map(({ at, starts }) => ({
-      offset: at,
-      starts,
-      pieces: starts.map((start) => placedAt(frame, way, start, at)),
-    })),
-  };
+function inHall(frame: Frame, way: Way, lines: readonly SettledLine[]): readonly Line[] {
+  return lines.map(({ at, starts }) => ({
+    offset: at,
+    starts,
+    pieces: starts.map((start) => placedAt(frame, way, start, at)),
+  }));
 }
 
 /** A rectangle by its lower left corner, measured from that of the frame. */
