@@ -57,7 +57,7 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
     <div className="floor-editor" ref={editor}>
       <MatAnswer document={document} fitted={fitted} sound={hall !== null} />
       <div className="floor-beside">
-        <div className="stack-close">
+        <div className="stack-close floor-drawn">
           <FloorTools floor={settled} onBegin={() => setBeginning(true)} />
           <FloorSheet
             name={document.name}

@@ -1,5 +1,5 @@
 import type { LengthUnits, Millimetres, Problem } from "#core/words";
-import { type KeyboardEvent, useId, useState } from "react";
+import { type KeyboardEvent, useId, useRef, useState } from "react";
 import { entryText, refused, takeEntry, typing, untouched } from "./length-entry.ts";
 
 export type LengthFieldProps = {
@@ -23,6 +23,12 @@ export function LengthField(props: LengthFieldProps) {
   const { label, length, units, onSet, quiet = false, signed = false, onDone, focused = false } = props;
   const [entry, setEntry] = useState(untouched);
   const id = useId();
+  // a field that goes away is left as well: what was taken or let go must not be taken again
+  const done = useRef(false);
+  const finish = () => {
+    done.current = onDone !== undefined;
+    onDone?.();
+  };
   const take = (): boolean => {
     const taken = takeEntry(entry, length, units, signed);
     const problem = taken.length === null ? null : onSet(taken.length);
@@ -34,11 +40,11 @@ export function LengthField(props: LengthFieldProps) {
     event.stopPropagation();
     if (event.key === "Enter") {
       event.preventDefault();
-      if (take()) onDone?.();
+      if (take()) finish();
     }
     if (event.key === "Escape") {
       setEntry(untouched);
-      onDone?.();
+      finish();
     }
   };
   return (
@@ -58,8 +64,7 @@ export function LengthField(props: LengthFieldProps) {
         onChange={(event) => setEntry(typing(event.target.value))}
         onKeyDown={onKeyDown}
         onBlur={() => {
-          if (entry.typed === null) onDone?.();
-          else if (take()) onDone?.();
+          if (!done.current && (entry.typed === null || take())) finish();
         }}
       />
       {entry.problem && (

@@ -1,13 +1,17 @@
 import { memo } from "react";
-import { type Hall, type MatPlan, setOutSentences } from "#core/hall";
+import { type Hall, type MatPlan, planInWords, setOutSentences } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 
 type Props = { readonly hall: Hall; readonly plan: MatPlan; readonly units: LengthUnits };
 
 /** The drawing in words, and the figures to lay the mats out with a tape. Both are printed. */
-export const PlanWords = memo(function PlanWords({ plan, units }: Props) {
+export const PlanWords = memo(function PlanWords({ hall, plan, units }: Props) {
   return (
     <div className="floor-words">
+      <section className="stack-close" aria-labelledby="floor-in-words">
+        <h3 id="floor-in-words">The drawing in words</h3>
+        <p>{planInWords(hall, plan, units)}</p>
+      </section>
       <section className="stack-close" aria-labelledby="floor-set-out">
         <h3 id="floor-set-out">To set out with a tape</h3>
         <ol className="list-plain floor-tape">

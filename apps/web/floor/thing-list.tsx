@@ -21,6 +21,12 @@ export function ThingList({ floor, units }: Props) {
       {shapes.length === 0 && (
         <p className="soft">Nothing stands on this floor yet: no stage, no piano, no doors.</p>
       )}
+      {shapes.length > 0 && (
+        <p className="small soft">
+          Across is counted from the left and up from the bottom, both from where the first corner was first
+          drawn.
+        </p>
+      )}
       <ul className="list-plain ledger">
         {shapes.map((shape) => {
           const door = doorOf(part, shape);

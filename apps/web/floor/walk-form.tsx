@@ -31,7 +31,7 @@ export function WalkForm({ units, onDraw }: Props) {
         Start in a corner and walk along the walls. For each one: how long it is, and which way you turn at
         its end.
       </p>
-      <ol className="list-plain ledger">
+      <ol className="list-plain ledger floor-walk">
         {walls.map((wall, index) => {
           const name = `${cornerName(index)}–${cornerName((index + 1) % walls.length)}`;
           return (
