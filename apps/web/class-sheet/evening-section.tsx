@@ -30,7 +30,7 @@ export function EveningSection({ document, change, practice, hall, answers, type
       id="evening"
       title="What an evening costs"
       answer={<PartAnswer part={answers.sheet.evening} typed={all} fields={["minutes", "costs", "hire"]} />}
-      working={<PartWorking part={answers.sheet.evening} />}
+      working={<PartWorking parts={[answers.sheet.evening]} />}
       inputs={
         <>
           {hall === null ? null : (
@@ -65,7 +65,9 @@ function HallCharges({ document, change, practice, hall }: ChargesProps) {
     <FormOf form={form}>
       <details className="show" open={unknown || undefined}>
         <summary>
-          What {charging.name} charges{unknown ? "" : " – change its terms"}
+          <span>
+            What {charging.name} charges{unknown ? "" : " – change its terms"}
+          </span>
         </summary>
         <div className="stack">
           <p className="small soft">

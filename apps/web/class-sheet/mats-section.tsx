@@ -46,11 +46,11 @@ export function MatsSection({ document, change, practice, hall, answers, typed }
       working={
         planned === null || floorProblems.length > 0 ? null : (
           <ShowWorking summary="Set the mats out with a tape">
-            <ol className="set-out">
+            <ul className="set-out">
               {setOutSentences(planned.plan.setOut, practice.units).map((says) => (
                 <li key={says}>{says}</li>
               ))}
-            </ol>
+            </ul>
           </ShowWorking>
         )
       }

@@ -2,13 +2,13 @@ import type { SheetPart } from "#app/views";
 import type { ReactNode } from "react";
 import { ShowWorking, Working } from "../parts/working.tsx";
 
-type Props = { readonly part: SheetPart; readonly children?: ReactNode };
+type Props = { readonly parts: readonly SheetPart[]; readonly children?: ReactNode };
 
-/** The sums behind an answer, and what else opens under it. */
-export function PartWorking({ part, children }: Props) {
-  if (part.kind !== "ready") return null;
-  const workings = part.workings.filter((it) => it.lines.length > 0);
-  if (workings.length === 0 && children === undefined) return null;
+/** The sums behind the answers of a section, and what else opens under them. */
+export function PartWorking({ parts, children }: Props) {
+  const ready = parts.flatMap((part) => (part.kind === "ready" ? [part] : []));
+  if (ready.length === 0) return null;
+  const workings = ready.flatMap((part) => part.workings).filter((it) => it.lines.length > 0);
   return (
     <ShowWorking>
       {workings.map((it) => (

@@ -32,6 +32,7 @@ export function PriceFields({ document, change }: ClassPart) {
       <Rows
         title="Passes"
         path="prices.passes"
+        compact
         rows={prices.passes}
         fresh={() => ({ classes: freeSize(prices.passes), price: prices.single ?? "0.00" })}
         add="Add a pass"
@@ -53,7 +54,7 @@ export function PriceFields({ document, change }: ClassPart) {
             />
             <MoneyField
               path={`${path}.price`}
-              label="costs"
+              label="Price of the pass"
               per="a pass"
               value={pass.price}
               put={(price) => putPass({ ...pass, price })}

@@ -1,6 +1,7 @@
 import type { PracticeDocument } from "#core/words";
 import type { Draft } from "../drafts/draft.ts";
 import { NumberField } from "../fields/number-field.tsx";
+import { ShowWorking } from "../parts/working.tsx";
 import { wholeMoney } from "../words/money-words.ts";
 import type { ClassPart } from "./class-part.ts";
 import { HeadsPlot } from "./heads-plot.tsx";
@@ -42,10 +43,12 @@ export function PriceSection({ document, change, practice, answers, typed }: Pro
       }
       working={
         <>
-          <PartWorking part={prices} />
-          <PartWorking part={ordinary}>
-            {ordinary.kind === "ready" ? <HeadsTable rows={ordinary.rows} /> : null}
-          </PartWorking>
+          <PartWorking parts={[prices, ordinary]} />
+          {ordinary.kind === "ready" ? (
+            <ShowWorking summary="Show the table by the number of people">
+              <HeadsTable rows={ordinary.rows} />
+            </ShowWorking>
+          ) : null}
         </>
       }
       inputs={

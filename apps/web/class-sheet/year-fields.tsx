@@ -1,14 +1,17 @@
+import type { Locale } from "#core/words";
 import { DateField } from "../fields/date-field.tsx";
 import { useFormField } from "../fields/form.tsx";
 import { GuessAt } from "../fields/guess-at.tsx";
 import { MoneyField } from "../fields/money-field.tsx";
 import { Rows } from "../fields/rows.tsx";
 import { WordsField } from "../fields/words-field.tsx";
-import { today } from "../words/dates.ts";
+import { dateWords, today } from "../words/dates.ts";
 import type { ClassPart } from "./class-part.ts";
 
+type Props = ClassPart & { readonly locale: Locale };
+
 /** The teaching year: from when until when, the weeks without class, and the costs of a year. */
-export function YearFields({ document, change }: ClassPart) {
+export function YearFields({ document, change, locale }: Props) {
   const { year } = document;
   const from = useFormField("year.from");
   const until = useFormField("year.until");
@@ -18,6 +21,7 @@ export function YearFields({ document, change }: ClassPart) {
     <div>
       <DateField
         label="The year begins"
+        help={dateWords(year.from, locale)}
         value={year.from}
         put={(date) => {
           put({ from: date });
@@ -27,7 +31,8 @@ export function YearFields({ document, change }: ClassPart) {
         after={<GuessAt path="year.from" label="The year begins" />}
       />
       <DateField
-        label="and ends"
+        label="The year ends"
+        help={dateWords(year.until, locale)}
         value={year.until}
         put={(date) => {
           put({ until: date });
@@ -47,18 +52,19 @@ export function YearFields({ document, change }: ClassPart) {
         value={year.fixedPerYear}
         put={(fixedPerYear) => put({ fixedPerYear })}
       />
-      <Closures document={document} change={change} />
+      <Closures document={document} change={change} locale={locale} />
     </div>
   );
 }
 
 /** Weeks without class: the first and the last day, and why. */
-function Closures({ document, change }: ClassPart) {
+function Closures({ document, change, locale }: Props) {
   const { year } = document;
   return (
     <Rows
       title="When there is no class"
       path="year.closures"
+      compact
       rows={year.closures}
       fresh={() => {
         const day = today() > year.from && today() < year.until ? today() : year.from;
@@ -71,9 +77,15 @@ function Closures({ document, change }: ClassPart) {
       renderRow={(closure, put) => (
         <>
           <WordsField label="Why" value={closure.why} onChange={(why) => put({ ...closure, why })} />
-          <DateField label="First day" value={closure.from} put={(from) => put({ ...closure, from })} />
+          <DateField
+            label="First day"
+            help={dateWords(closure.from, locale)}
+            value={closure.from}
+            put={(from) => put({ ...closure, from })}
+          />
           <DateField
             label="Last day"
+            help={dateWords(closure.until, locale)}
             value={closure.until}
             put={(until) => put({ ...closure, until })}
             problem={

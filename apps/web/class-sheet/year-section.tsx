@@ -28,7 +28,7 @@ export function YearSection({ document, change, practice, answers, typed }: Prop
         ) : null
       }
       working={
-        <PartWorking part={year}>
+        <PartWorking parts={[year]}>
           {year.kind === "ready" && year.lost.length > 0 ? (
             <div>
               <h3>Dates that are lost</h3>
@@ -41,7 +41,7 @@ export function YearSection({ document, change, practice, answers, typed }: Prop
           ) : null}
         </PartWorking>
       }
-      inputs={<YearFields document={document} change={change} />}
+      inputs={<YearFields document={document} change={change} locale={practice.locale} />}
     />
   );
 }

@@ -1,9 +1,9 @@
 import { type ReactNode, useId } from "react";
-import { FieldRow } from "./field-row.tsx";
+import { describedBy, FieldRow } from "./field-row.tsx";
 
 type Props = {
   readonly label: string;
-  readonly help?: string;
+  readonly help?: string | undefined;
   /** ISO date or HH:MM */
   readonly value: string;
   readonly put: (value: string) => void;
@@ -23,7 +23,7 @@ export function DateField({ label, help, value, put, type = "date", problem, aft
         type={type}
         value={value}
         aria-invalid={problem ? true : undefined}
-        aria-describedby={problem ? `${id}-problem` : help === undefined ? undefined : `${id}-help`}
+        aria-describedby={describedBy(id, { help, problem })}
         onChange={(event) => {
           // an empty value is a date half typed: the last whole one stands
           if (event.target.value !== "") put(event.target.value);

@@ -1,4 +1,5 @@
 import { good } from "#core/words";
+import { currencySign } from "../words/money-words.ts";
 import { useFormField } from "./form.tsx";
 import { readTypedAmount } from "./read-typed-amount.ts";
 import { TypedBox } from "./typed-box.tsx";
@@ -47,6 +48,8 @@ export function OptionalMoneyField({ per, value, put, ...common }: OptionalProps
   );
 }
 
+/** "£ an hour": the sign as the currency's own country writes it. */
 function unitOf(currency: string, per: string | undefined): string {
-  return per === undefined ? currency : `${currency} ${per}`;
+  const sign = currencySign(currency);
+  return per === undefined ? sign : `${sign} ${per}`;
 }

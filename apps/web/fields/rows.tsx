@@ -11,11 +11,25 @@ type Props<Row> = {
   readonly named: (index: number) => string;
   readonly put: (rows: readonly Row[]) => void;
   readonly renderRow: (row: Row, put: (row: Row) => void, path: string) => ReactNode;
+  /** a mark for the whole list */
   readonly before?: ReactNode;
+  /** the fields of a row side by side, their labels above them */
+  readonly compact?: boolean;
 };
 
 /** A list of like rows, each of which can be taken away, with one button for another. */
-export function Rows<Row>({ title, path, rows, fresh, add, named, put, renderRow, before }: Props<Row>) {
+export function Rows<Row>({
+  title,
+  path,
+  rows,
+  fresh,
+  add,
+  named,
+  put,
+  renderRow,
+  before,
+  compact = false,
+}: Props<Row>) {
   const form = useContext(FormContext);
   const adder = useRef<HTMLButtonElement>(null);
   const takeAway = (index: number) => {
@@ -27,18 +41,23 @@ export function Rows<Row>({ title, path, rows, fresh, add, named, put, renderRow
   return (
     <fieldset className="fields">
       <legend>{title}</legend>
-      {before}
+      {before ? <div className="rows-before">{before}</div> : null}
       {rows.map((it, index) => (
         // rows have no name of their own: their place is what tells them apart
         // oxlint-disable-next-line react/no-array-index-key
-        <div key={index} className="rows-one">
+        <div key={index} className={compact ? "rows-one rows-compact" : "rows-one"}>
           {renderRow(
             it,
             (changed) => put(rows.map((other, at) => (at === index ? changed : other))),
             `${path}[${index}]`,
           )}
-          <button type="button" className="link-button small" onClick={() => takeAway(index)}>
-            Take away {named(index)}
+          <button
+            type="button"
+            className="link-button small rows-away"
+            aria-label={`Take away ${named(index)}`}
+            onClick={() => takeAway(index)}
+          >
+            Take away
           </button>
         </div>
       ))}

@@ -4,6 +4,7 @@ import type { Opened } from "../drafts/use-draft.ts";
 import { FormOf } from "../fields/form.tsx";
 import { FloorEditor } from "../floor/floor-editor.tsx";
 import { ratePerWhat } from "../words/rate-per-what.ts";
+import { slotWords } from "./slot-words.ts";
 import { useHallForm } from "./hall-form.ts";
 import { HallParticulars } from "./hall-particulars.tsx";
 import { HireFields, noHire } from "./hire-fields.tsx";
@@ -20,6 +21,11 @@ export function HallSheet({ opened, practice }: Props) {
   const rate = ratePerWhat(document.hire, form.currency, practice.locale);
   return (
     <FormOf form={form}>
+      <nav className="contents" aria-label="On this page">
+        <a href="#floor">The floor</a>
+        <a href="#charges">What it charges</a>
+        <a href="#called">Its name and its numbers</a>
+      </nav>
       <section className="part" aria-labelledby="floor">
         <h2 id="floor">The floor</h2>
         <FloorEditor
@@ -30,13 +36,12 @@ export function HallSheet({ opened, practice }: Props) {
         />
       </section>
       <section className="part part-beside" aria-labelledby="charges">
-        <div className="stack">
+        <div className="stack holds-fields">
           <h2 id="charges">What it charges</h2>
           <p className="answer">
-            {rate === ""
-              ? `The ${hire} is not known yet.`
-              : `The ${hire} is ${rate}, before the minimum and the steps.`}
+            {rate === "" ? `The ${hire} is not known yet.` : `The ${hire} is ${rate}.`}
           </p>
+          {document.hire === undefined ? null : <p>{slotWords(document.hire)}</p>}
           <OtherCurrency document={document} practice={practice} change={change} />
           <HireFields
             hire={document.hire ?? noHire}
@@ -44,7 +49,7 @@ export function HallSheet({ opened, practice }: Props) {
             locale={practice.locale}
           />
         </div>
-        <div className="stack">
+        <div className="stack holds-fields">
           <h2 id="called">Its name and its numbers</h2>
           <HallParticulars document={document} change={change} locale={practice.locale} />
           <p className="caution">

@@ -62,7 +62,9 @@ export function HireFields({ hire, put, locale }: Props) {
       </div>
       <HeatingFields hire={hire} change={change} />
       <details className="show" open={many}>
-        <summary>Weekends, set-up, many hours, a new rate</summary>
+        <summary>
+          <span>Weekends, set-up, many hours, a new rate</span>
+        </summary>
         <div className="stack">
           <HireFactors hire={hire} change={change} />
           <BandRows hire={hire} change={change} />

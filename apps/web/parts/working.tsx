@@ -34,7 +34,9 @@ type ShowProps = { readonly summary?: string; readonly open?: boolean; readonly 
 export function ShowWorking({ summary = "Show the working", open, children }: ShowProps) {
   return (
     <details className="show" open={open ?? matchMedia("(min-width: 64rem)").matches}>
-      <summary>{summary}</summary>
+      <summary>
+        <span>{summary}</span>
+      </summary>
       <div className="stack">{children}</div>
     </details>
   );

@@ -16,7 +16,7 @@ export function NewPractice() {
     if (name !== "") begin("empty", { ...document, name });
   };
   return (
-    <form className="stack" onSubmit={submit} noValidate>
+    <form className="stack holds-fields" onSubmit={submit} noValidate>
       <h2 id="begin">Begin an empty practice</h2>
       <div>
         <PracticeFields document={document} onChange={setDocument} unnamed={unnamed} />

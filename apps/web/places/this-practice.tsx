@@ -10,8 +10,10 @@ export function ThisPractice({ practice }: { readonly practice: string }) {
   return (
     <section className="part" aria-label="This practice">
       <details className="show">
-        <summary>This practice: name, currency, time zone, words and lengths</summary>
-        <div className="measure">
+        <summary>
+          <span>This practice: name, currency, time zone, words and lengths</span>
+        </summary>
+        <div className="measure holds-fields">
           <SaveBar what="This practice" draft={draft} keeper={keeper} />
           <PracticeFields
             document={draft.document}

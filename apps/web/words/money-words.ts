@@ -23,3 +23,13 @@ export function wholeMoney(major: number, currency: string, locale: Locale): str
   }).format(Math.abs(major));
   return major < 0 ? `−${written}` : written;
 }
+
+/** "£" for GBP, "CHF" for a currency without a sign. */
+export function currencySign(currency: string): string {
+  const parts = new Intl.NumberFormat("en", {
+    style: "currency",
+    currency,
+    currencyDisplay: "narrowSymbol",
+  }).formatToParts(0);
+  return parts.find((it) => it.type === "currency")?.value ?? currency;
+}
