@@ -20,7 +20,10 @@ export function classYearWorking(
 ): readonly WorkingLine[] {
   const count = costs.reduce((total, { sessions }) => total + sessions, 0);
   const brought = heads.mul(margin).mul(count);
-  const spent = costs.reduce((total, { cost, sessions }) => total.add(cost * sessions), new Fraction(0));
+  const spent = costs.reduce(
+    (total, { cost, sessions }) => total.add(new Fraction(cost).mul(sessions)),
+    new Fraction(0),
+  );
   const contribution = brought.sub(spent);
   return [
     { label: "Evenings", sum: `${count + lost} dates − ${lost} closed`, amount: String(count) },
@@ -33,7 +36,7 @@ export function classYearWorking(
     ...costs.map(({ cost, sessions }) => ({
       label: "less evenings at this cost",
       sum: `${sessions} × ${moneyText(cost, currency)}`,
-      amount: exactText(new Fraction(cost * sessions), currency),
+      amount: exactText(new Fraction(cost).mul(sessions), currency),
     })),
     { label: "The evenings leave", sum: "", amount: exactText(contribution, currency), total: true },
     { label: "Fixed costs", sum: "", amount: moneyText(fixed, currency) },

@@ -43,7 +43,7 @@ function amountRead(text: string, code: string): string {
   return codeOf(readAmount(text, code, "price"));
 }
 
-test("an amount is not below nought, not beyond a thousand million and not finer than its coins", () => {
+test("an amount is not below nought, not beyond reason and not finer than its coins", () => {
   expect(
     ["12.50", "0", "-0.01", "1000000000", "1000000000.01", "12,50", ""].map((text) =>
       amountRead(text, "GBP"),
