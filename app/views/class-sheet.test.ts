@@ -90,15 +90,20 @@ test("each part says its answer first, for the next evening of the class", () =>
   expect(ordinary).toMatchObject({
     kind: "ready",
     restsOn: "Rests on 3 guesses.",
+    guessNames: ["how many come", "the minutes of set-up", "who pays in which way"],
     says: [
       "An ordinary evening with 8 people leaves £32.60, £15.65 for each hour from door to door.",
+      // 6 × 8.00 − 31.40 and 10 × 8.00 − 31.40
+      "How many come is a guess: with 6 it would be £16.60, with 10 £48.60.",
       "With preparation, messages and its share of fixed costs counted, an hour of your time brings £10.64 before tax.",
       "With all 16 places taken an evening leaves £96.60.",
     ],
   });
   // 4 × 32.60 + 3 × (32.60 − 3.00 heating) − 42.00 = 177.20
-  expect(year.kind === "ready" && year.says.slice(0, 3)).toEqual([
+  // with 2 fewer or more on 7 evenings 7 × 2 × 8.00 = 112.00 less or more
+  expect(year.kind === "ready" && year.says.slice(0, 4)).toEqual([
     "A year of 7 evenings from 8 September 2026 to 27 October 2026 leaves £177.20 after £42.00 of fixed costs.",
+    "How many come is a guess: with 6 it would be £65.20, with 10 £289.20.",
     "Over the year an evening costs from £31.40 to £34.40.",
     "1 date is lost: half-term 1.",
   ]);
@@ -179,8 +184,8 @@ test("more people than places, at the break-even and on an ordinary evening, is 
   const three = { capacity: 3, limitedBy: ["own cap"], sentence: "3 people, your own limit." } as const;
   const { prices, ordinary } = sheet({ capacity: three });
   expect(prices.kind === "ready" && prices.says[1]).toBe("That is more than there is room for: 3.");
-  expect(ordinary.kind === "ready" && ordinary.says[2]).toBe(
-    "That is more people than there is room for: 3.",
+  expect(ordinary.kind === "ready" && ordinary.says.at(-1)).toBe(
+    "8 people are more than there is room for: 3.",
   );
 });
 
@@ -211,4 +216,22 @@ test("a hall in another currency than the practice is a problem in every part of
   for (const part of [evening, year]) {
     expect(part).toMatchObject({ kind: "unsound", problems: [{ code: "currency-differs" }] });
   }
+});
+
+test("a known number of people has no range", () => {
+  const { ordinary } = sheet({ document: { ...tuesdays, guesses: [] } });
+  expect(ordinary).toMatchObject({ restsOn: "", guessNames: [] });
+  expect(ordinary.kind === "ready" && ordinary.says.join(" ")).not.toContain("guess");
+});
+
+test("hours a year that nobody stated are said where a volume band goes by them", () => {
+  const bands = [{ fromHoursPerYear: 10, factor: 0.5 }];
+  const banded = hallDocumentSchema.parse({ ...quayStreet, hire: { ...quayStreet.hire, bands } });
+  const { evening } = sheet({ hall: banded });
+  // 7 evenings × 2 h = 14 h, over 10: half of 28.00
+  expect(evening.kind === "ready" && [evening.says[0], evening.says[2]]).toEqual([
+    "An evening costs £17.40, of which £14.00 is for 120 charged minutes of hire.",
+    "The hall's volume bands go by 14 hours a year, which are the 7 evenings of this class; " +
+      "enter your hours in the hall's terms if you hire it for more.",
+  ]);
 });

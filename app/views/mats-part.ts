@@ -5,7 +5,8 @@ import { missing, type SheetPart, said } from "./sheet-part.ts";
 export type MatsPart = SheetPart<{ readonly capacity: Capacity }>;
 
 /** How many people there is room for, and what limits them. */
-export function matsPart({ document, hall, plan, capacity }: ClassSheetInput): MatsPart {
+export function matsPart(input: ClassSheetInput): MatsPart {
+  const { hall, plan, capacity } = input;
   if (hall === null) {
     return missing(
       "No hall is chosen yet, so nobody knows how many mats fit.",
@@ -20,5 +21,5 @@ export function matsPart({ document, hall, plan, capacity }: ClassSheetInput): M
   }
   const caution =
     "The hall's posted number, its fire risk assessment and the local fire service decide, not the mat plan.";
-  return { ...said(document, "mats", [capacity.sentence, caution], []), capacity };
+  return { ...said(input, "mats", [capacity.sentence, caution], []), capacity };
 }

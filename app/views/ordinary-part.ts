@@ -1,5 +1,6 @@
-import { classAnswer } from "#core/class";
+import { classAnswer, headsRange } from "#core/class";
 import { contributionOf, type EveningAnswer, ordinarySentence } from "#core/price";
+import { exactNumberText } from "#core/words";
 import { Fraction } from "fraction.js";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import { type HeadsRow, headsRows } from "./heads-rows.ts";
@@ -22,15 +23,31 @@ export function ordinaryPart(input: ClassSheetInput): OrdinaryPart {
   const answer = read.value;
   const says = [
     ordinarySentence(answer, money),
+    ...rangeSentences(input, answer),
     ...hourSentences(input, answer),
     ...fullSentences(input, answer),
   ];
   const workings = [{ title: "An hour of your time", lines: answer.working.hourly }];
   return {
-    ...said(document, "ordinary evening", says, workings),
+    ...said(input, "ordinary evening", says, workings),
     heads: answer.heads.valueOf(),
     rows: headsRows(answer, capacity?.capacity ?? null, money),
   };
+}
+
+/** While the number of people is a guess, the evening with a quarter fewer and a quarter more. */
+function rangeSentences(
+  { document, capacity, money }: ClassSheetInput,
+  answer: EveningAnswer,
+): readonly string[] {
+  const range = headsRange(document, capacity?.capacity ?? null);
+  if (range === null) return [];
+  const [low, high] = range.map((heads) => money(leavesWith(heads, answer)));
+  return [`How many come is a guess: with ${range[0]} it would be ${low}, with ${range[1]} ${high}.`];
+}
+
+function leavesWith(heads: number, answer: EveningAnswer): Fraction {
+  return contributionOf(new Fraction(heads), answer.yield.sub(answer.costPerHead), answer.cost);
 }
 
 function hourSentences({ money }: ClassSheetInput, { trueHourly }: EveningAnswer): readonly string[] {
@@ -44,9 +61,10 @@ function hourSentences({ money }: ClassSheetInput, { trueHourly }: EveningAnswer
 function fullSentences({ money, capacity }: ClassSheetInput, answer: EveningAnswer): readonly string[] {
   if (capacity === null) return [];
   const places = capacity.capacity;
-  if (answer.heads.gt(places)) return [`That is more people than there is room for: ${places}.`];
-  const margin = answer.yield.sub(answer.costPerHead);
-  const full = contributionOf(new Fraction(places), margin, answer.cost);
+  if (answer.heads.gt(places)) {
+    return [`${exactNumberText(answer.heads)} people are more than there is room for: ${places}.`];
+  }
+  const full = leavesWith(places, answer);
   return full.lt(0)
     ? [`Even with all ${places} places taken an evening is ${money(full.abs())} short.`]
     : [`With all ${places} places taken an evening leaves ${money(full)}.`];

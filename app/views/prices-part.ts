@@ -30,5 +30,5 @@ export function pricesPart(input: ClassSheetInput): PricesPart {
     { title: "What one person brings", lines: answer.working.yield },
     { title: "Who pays for the room", lines: answer.working.breakEven },
   ];
-  return { ...said(document, "break-even", says, workings), breakEven: answer.breakEven };
+  return { ...said(input, "break-even", says, workings), breakEven: answer.breakEven };
 }

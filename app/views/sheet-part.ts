@@ -1,5 +1,6 @@
-import { type Answer, type ClassDocument, guessesBehind, guessesSentence } from "#core/class";
+import { type Answer, guessesBehind, guessesSentence, guessName } from "#core/class";
 import type { Problem, WorkingLine } from "#core/words";
+import type { ClassSheetInput } from "./class-sheet-input.ts";
 
 /** A sum with its heading, to be opened under the sentence that it is behind. */
 export type SheetWorking = { readonly title: string; readonly lines: readonly WorkingLine[] };
@@ -12,6 +13,8 @@ export type Said = {
   /** paths of the guesses that it rests on, and the sentence that says how many; "" for none */
   readonly guesses: readonly string[];
   readonly restsOn: string;
+  /** what those guesses are called, each once: "how many come" */
+  readonly guessNames: readonly string[];
   readonly workings: readonly SheetWorking[];
 };
 
@@ -24,13 +27,14 @@ export type Unsound = { readonly kind: "unsound"; readonly problems: readonly Pr
 export type SheetPart<Body = object> = (Said & Body) | Missing | Unsound;
 
 export function said(
-  document: ClassDocument,
+  { document, practice }: ClassSheetInput,
   answer: Answer,
   says: readonly string[],
   workings: readonly SheetWorking[],
 ): Said {
   const guesses = guessesBehind(document, answer);
-  return { kind: "ready", says, guesses, restsOn: guessesSentence(guesses.length), workings };
+  const guessNames = [...new Set(guesses.map((path) => guessName(path, practice.locale)))];
+  return { kind: "ready", says, guesses, restsOn: guessesSentence(guesses.length), guessNames, workings };
 }
 
 export function missing(says: string, next: string): Missing {

@@ -1,5 +1,6 @@
-import { type ClassYear, classYear, hireOf, onlyNeeded } from "#core/class";
+import { type ClassYear, classYear, headsRange, hireOf, onlyNeeded } from "#core/class";
 import { readCurrency } from "#core/price";
+import { exactNumber } from "#core/words";
 import { Fraction } from "fraction.js";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import { dateWords, monthWords } from "./date-words.ts";
@@ -37,10 +38,16 @@ export function yearPart(input: ClassSheetInput): YearPart {
 }
 
 function readyYear(input: ClassSheetInput, year: ClassYear): YearPart {
-  const { document, money, practice } = input;
-  const says = [leavesSentence(input, year), ...costsSentences(input, year), ...lostSentences(year), CAUTION];
+  const { money, practice } = input;
+  const says = [
+    leavesSentence(input, year),
+    ...rangeSentences(input, year),
+    ...costsSentences(input, year),
+    ...lostSentences(year),
+    CAUTION,
+  ];
   return {
-    ...said(document, "year", says, [{ title: "The year", lines: year.working }]),
+    ...said(input, "year", says, [{ title: "The year", lines: year.working }]),
     sessions: year.dates.length,
     months: year.months.map(({ month, sessions, hire, contribution }) => ({
       month: monthWords(month),
@@ -65,6 +72,18 @@ function leavesSentence({ money, practice }: ClassSheetInput, year: ClassYear): 
   return leaves.lt(0)
     ? `A year of ${count} ${when} is ${money(leaves.abs())} short${fixed}.`
     : `A year of ${count} ${when} leaves ${money(leaves)}${fixed}.`;
+}
+
+/** While the number of people is a guess, the year with a quarter fewer and a quarter more. */
+function rangeSentences({ document, capacity, money }: ClassSheetInput, year: ClassYear): readonly string[] {
+  const range = headsRange(document, capacity?.capacity ?? null);
+  if (range === null) return [];
+  const [low, high] = range.map((heads) => money(leavesWith(heads, document.heads, year)));
+  return [`How many come is a guess: with ${range[0]} it would be ${low}, with ${range[1]} ${high}.`];
+}
+
+function leavesWith(heads: number, ordinary: number, { leaves, margin, dates }: ClassYear): Fraction {
+  return exactNumber(heads).sub(exactNumber(ordinary)).mul(margin).mul(dates.length).add(leaves);
 }
 
 /** Only when evenings differ: winter heating or a new rate. */

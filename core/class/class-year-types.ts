@@ -24,6 +24,8 @@ export type ClassYear = {
   readonly costs: readonly SessionsAtCost[];
   readonly contribution: ExactMinor;
   readonly fixed: Minor;
+  /** what one person leaves on one evening: yield less cost per head */
+  readonly margin: ExactMinor;
   /** contribution − fixed */
   readonly leaves: ExactMinor;
   readonly working: readonly WorkingLine[];

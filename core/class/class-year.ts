@@ -42,6 +42,7 @@ function yearOf({ parts, dates }: SoundClass, evening: Evening): ClassYear {
     costs,
     contribution,
     fixed: parts.fixedPerYear,
+    margin,
     leaves: contribution.sub(parts.fixedPerYear),
     working: classYearWorking(evening, margin, costs, dates.lost.length, parts.fixedPerYear),
   };

@@ -2,8 +2,10 @@ export { classAnswer } from "./class-answer.ts";
 export { type ClassDocument, type ClassDocumentInput, classDocumentSchema } from "./class-document.ts";
 export { classYear } from "./class-year.ts";
 export type { ClassYear, SessionsAtCost, YearMonth } from "./class-year-types.ts";
+export { type CountedHours, countedHours } from "./counted-hours.ts";
 export { type EmptyClass, emptyClass } from "./empty-class.ts";
 export { eveningOf, hireOf } from "./evening-of.ts";
+export { guessName } from "./guess-names.ts";
 export {
   type Answer,
   guessesBehind,
@@ -12,6 +14,7 @@ export {
   markGuess,
   markKnown,
 } from "./guesses.ts";
+export { headsRange } from "./heads-range.ts";
 export { nextDate } from "./next-date.ts";
 export { onlyNeeded } from "./only-needed.ts";
 export { readClass } from "./read-class.ts";

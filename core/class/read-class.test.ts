@@ -2,7 +2,9 @@ import { currencyCodes, type PracticeDocument } from "#core/words";
 import { expect, test } from "vitest";
 import { easterSunday } from "./easter-sunday.ts";
 import { emptyClass } from "./empty-class.ts";
+import { guessName } from "./guess-names.ts";
 import { guessesBehind, guessesSentence, isGuess, markGuess, markKnown } from "./guesses.ts";
+import { headsRange } from "./heads-range.ts";
 import { readClass } from "./read-class.ts";
 
 const marlsford = { currency: "GBP", locale: "en-GB" } as const satisfies Partial<PracticeDocument>;
@@ -163,4 +165,36 @@ test("Easter falls on its date", () => {
   // 2026: bank holidays Good Friday 3 April and Easter Monday 6 April; 2027: 26 and 29 March
   expect(easterSunday(2026).toString()).toBe("2026-04-05");
   expect(easterSunday(2027).toString()).toBe("2027-03-28");
+});
+
+test("CLASS-11 every guess of a new class has a name of its own, and a part the name of its whole", () => {
+  const named = begun.guesses.map((path) => guessName(path, "en-GB"));
+  expect(named.filter((name, index) => name === begun.guesses[index])).toEqual([]);
+  expect(new Set(named).size).toBe(begun.guesses.length);
+  expect(
+    ["mix.pass-10", "year.closures[2].from", "prices.passes[0].price"].map((path) =>
+      guessName(path, "en-GB"),
+    ),
+  ).toEqual(["who pays in which way", "the closures", "the prices of passes"]);
+  expect([guessName("hire.perHour", "en-US"), guessName("somewhere", "en-GB")]).toEqual([
+    "the terms of the rental",
+    "somewhere",
+  ]);
+});
+
+test("CLASS-11 a guessed number of people ranges a quarter either way, no further than there is room", () => {
+  // 8 − 2 and 8 + 2; 0.75 × 9.5 = 7.125 down to 7, 1.25 × 9.5 = 11.875 up to 12
+  expect([headsRange(begun, null), headsRange(begun, 9), headsRange({ ...begun, heads: 9.5 }, null)]).toEqual(
+    [
+      [6, 10],
+      [6, 9],
+      [7, 12],
+    ],
+  );
+  const none = [
+    headsRange(markKnown(begun, "heads"), null),
+    headsRange(begun, 6),
+    headsRange({ ...begun, heads: 0 }, null),
+  ];
+  expect(none).toEqual([null, null, null]);
 });
