@@ -17,6 +17,7 @@ const SOURCES = [
   "tsconfig.base.json",
   "tsconfig.json",
   "scripts/build.mjs",
+  "scripts/bundle-for-node.mjs",
 ];
 
 /** Holds the digest of the sources that dist was built from. */

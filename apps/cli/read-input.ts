@@ -1,6 +1,7 @@
 import { readFile, stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { bad, good, type Problem, problem, type Result } from "#core/words";
+import { jsonFault } from "./json-fault.ts";
 import type { World } from "./world.ts";
 
 /** A hall or a class is a few kilobytes; ten million bytes are something else. */
@@ -20,7 +21,7 @@ export async function readInput(name: string, world: World): Promise<Result<unkn
   try {
     return good(JSON.parse(text));
   } catch (error) {
-    return bad(notJson(called, error instanceof Error ? error.message : ""));
+    return bad(notJson(called, jsonFault(text, error instanceof Error ? error.message : "")));
   }
 }
 
@@ -74,13 +75,7 @@ function empty(called: string): Problem {
   return problem("input-not-json", "", `${called} is empty.`, "Give a document in JSON.");
 }
 
-/** The engine's own words name the sign and what stands round it; the rest is cut off. */
-function notJson(called: string, message: string): Problem {
-  const what = message
-    .replaceAll(/\s+/g, " ")
-    .replace(/ is not valid JSON$/, "")
-    .replace(/ in JSON/, "")
-    .slice(0, 120);
-  const says = `${called} is not JSON: ${what}.`;
+function notJson(called: string, fault: string): Problem {
+  const says = `${called} is not JSON: ${fault}.`;
   return problem("input-not-json", "", says, "Mend it there, or look whether it is the right file.");
 }

@@ -8,14 +8,14 @@ import {
   hallFromDocument,
   type MatPlan,
   matPlan,
-  type SetOutLine,
 } from "#core/hall";
 import { bad, good, metresFromMillimetres, problem, readDocument, type Result } from "#core/words";
 import type { Answer, Command, Given } from "../command.ts";
+import { nearest } from "../nearest.ts";
 import { readCaps } from "../read-caps.ts";
 import { readInput } from "../read-input.ts";
+import { setOutInMetres } from "../set-out-in-metres.ts";
 import type { World } from "../world.ts";
-import { nearest } from "../nearest.ts";
 
 const arrangements = ["lines"];
 
@@ -91,17 +91,8 @@ function fitJson(plan: MatPlan, capacity: Capacity, ms: number) {
     })),
     capacity: capacity.capacity,
     limitedBy: capacity.limitedBy,
-    setOut: { ...setOut, lines: setOut.lines.map(lineInMetres) },
+    setOut: setOutInMetres(setOut),
     ms,
-  };
-}
-
-function lineInMetres(line: SetOutLine): SetOutLine {
-  return {
-    ...line,
-    from: metresFromMillimetres(line.from),
-    first: metresFromMillimetres(line.first),
-    centres: line.centres.map(metresFromMillimetres),
   };
 }
 

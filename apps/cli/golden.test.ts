@@ -1,0 +1,29 @@
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { inTerminal } from "./pretend-terminal.ts";
+
+/** What people see, as files that a person can read through; vitest -u writes them anew. */
+const screens = {
+  "list-of-commands": [],
+  "help-fit": ["help", "fit"],
+  "help-import": ["import", "--help"],
+  "fit-loft": ["fit", "loft.json"],
+  "fit-loft-for-five": ["fit", "loft-for-five.json", "--arrangement", "lines"],
+  "fit-loft-json": ["fit", "loft.json", "--json"],
+  "fit-loft-with-typos": ["fit", "loft-with-typos.json", "--mats-owned", "6"],
+  "fit-loft-gone-wrong": ["fit", "loft-gone-wrong.json"],
+  "evening-tuesday": ["evening", "tuesday.json"],
+  "evening-tuesday-json": ["evening", "tuesday.json", "--json"],
+  "evening-nobody-pays": ["evening", "nobody-pays.json"],
+  "evening-tuesday-gone-wrong": ["evening", "tuesday-gone-wrong.json"],
+} as const;
+
+describe("the screen of", () => {
+  it.each(Object.entries(screens))("%s", async (name, words) => {
+    const folder = join(import.meta.dirname, "golden");
+    const { code, out, err } = await inTerminal(words, { folder });
+    const told = err === "" ? "" : `\n[standard error]\n${err}`;
+    const screen = `$ hallful ${words.join(" ")}\n${out}${told}\n[exit ${code}]\n`;
+    await expect(screen).toMatchFileSnapshot(join(folder, `${name}.txt`));
+  });
+});

@@ -1,0 +1,36 @@
+import { run } from "./run.ts";
+
+type Seen = { readonly code: number; readonly out: string; readonly err: string };
+
+type Setting = {
+  readonly input?: string | Uint8Array;
+  readonly folder?: string;
+  readonly environment?: Readonly<Record<string, string | undefined>>;
+};
+
+/** Runs a command without a process: its time stands still and its ids are counted, so that screens repeat. */
+export async function inTerminal(words: readonly string[], setting: Setting = {}): Promise<Seen> {
+  const { input = "", folder = import.meta.dirname, environment = {} } = setting;
+  let out = "";
+  let err = "";
+  let ids = 0;
+  const code = await run(words, {
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+    input: async () => (typeof input === "string" ? new TextEncoder().encode(input) : input),
+    environment,
+    folder,
+    now: () => "2026-11-25T09:45:00.000Z",
+    clock: () => 0,
+    newId: () => {
+      ids += 1;
+      return `action-${process.hrtime.bigint()}-${ids}`;
+    },
+    version: "1.2.3",
+  });
+  return { code, out, err };
+}

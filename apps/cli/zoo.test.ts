@@ -1,0 +1,123 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { problemsContract } from "#app/ports";
+import { describe, expect, it } from "vitest";
+import { inTerminal } from "./pretend-terminal.ts";
+
+/** Ugly files, each named for its ugliness, with the code of the first problem it must meet. */
+const zoo = {
+  hall: {
+    "a-list": "document-wrong-kind",
+    "a-picture": "input-not-text",
+    "a-sentence": "document-wrong-kind",
+    "a-web-page": "input-not-json",
+    "axis-in-words": "document-wrong-kind",
+    "axis-out-of-range": "axis-out-of-range",
+    "comma-at-the-end": "input-not-json",
+    "cut-off": "input-not-json",
+    empty: "input-not-json",
+    "fixture-crosses-itself": "outline-crosses-itself",
+    "fixture-outside": "shape-outside",
+    "fixture-without-label": "label-empty",
+    "format-of-another-document": "document-choice",
+    "gap-negative": "gap-negative",
+    "gap-null": "document-wrong-kind",
+    "gap-wider-than-the-hall": "gap-too-wide",
+    "key-from-the-prototype": "document-missing",
+    "mat-in-centimetres": "mat-larger-than-floor",
+    "mat-larger-than-floor": "mat-larger-than-floor",
+    "mat-missing": "document-missing",
+    "mat-of-no-width": "mat-size",
+    "name-empty": "hall-name-empty",
+    "name-missing": "document-missing",
+    "not-a-number": "input-not-json",
+    null: "document-wrong-kind",
+    "only-spaces": "input-not-json",
+    "outline-all-on-one-line": "outline-flat",
+    "outline-as-text": "document-wrong-kind",
+    "outline-beyond-counting": "document-not-a-number",
+    "outline-closed-again": "outline-repeated-corner",
+    "outline-corner-in-quotes": "document-wrong-kind",
+    "outline-corner-with-three-numbers": "document-length",
+    "outline-crosses-itself": "outline-crosses-itself",
+    "outline-far-away": "floor-far-away",
+    "outline-in-millimetres": "floor-too-large",
+    "outline-of-two-corners": "outline-corners",
+    "outline-the-size-of-a-stamp": "floor-too-small",
+    "outline-with-a-corner-twice": "outline-repeated-corner",
+    "outline-without-corners": "outline-corners",
+    "posted-capacity-a-fraction": "posted-capacity",
+    "posted-capacity-negative": "posted-capacity",
+    "teacher-outside": "shape-outside",
+    "ten-thousand-brackets": "input-not-json",
+    "ten-thousand-brackets-closed": "document-length",
+    "utf-16": "input-not-text",
+  },
+  evening: {
+    "bands-twice-the-same": "hire-band-twice",
+    "currency-a-sign": "currency-unknown",
+    "currency-missing": "document-missing",
+    "currency-unknown": "currency-unknown",
+    "cut-off": "input-not-json",
+    "date-the-30th-of-february": "date-unreadable",
+    "date-the-other-way-round": "date-unreadable",
+    "factor-negative": "hire-factor-absurd",
+    "heads-beyond-counting": "document-not-a-number",
+    "heads-negative": "heads-out-of-range",
+    "heating-in-a-thirteenth-month": "hire-heating-month",
+    "hire-by-hour-and-by-session": "hire-price-both",
+    "hire-missing": "document-missing",
+    "hire-without-a-price": "hire-price-missing",
+    "increment-of-nothing": "minutes-out-of-range",
+    "minutes-a-fraction": "minutes-not-whole",
+    "minutes-in-words": "document-wrong-kind",
+    "minutes-negative": "minutes-out-of-range",
+    "mix-adds-to-less-than-one": "mix-not-one",
+    "mix-adds-to-more-than-one": "mix-not-one",
+    "mix-empty": "mix-not-one",
+    "mix-in-per-cent": "mix-share-out-of-range",
+    "mix-of-a-pass-that-is-not-sold": "price-missing",
+    "mix-of-nobody-we-know": "mix-key-unknown",
+    "mix-share-negative": "mix-share-out-of-range",
+    "money-as-a-number": "document-wrong-kind",
+    "money-in-the-billions": "money-absurd",
+    "money-negative": "money-negative",
+    "money-with-a-comma": "money-unreadable",
+    "money-with-a-sign": "money-unreadable",
+    "money-with-thirds-of-a-penny": "money-too-fine",
+    "pass-of-no-classes": "pass-size",
+    "pass-twice": "pass-twice",
+    "prices-missing": "document-missing",
+  },
+} as const;
+
+const folder = join(import.meta.dirname, "zoo");
+const commands = { hall: "fit", evening: "evening" } as const;
+
+describe.each(["hall", "evening"] as const)("every ugly %s", (kind) => {
+  it("is in the list, and the other way round", () => {
+    const files = readdirSync(join(folder, kind)).sort();
+    expect(files).toEqual(
+      Object.keys(zoo[kind])
+        .map((name) => `${name}.json`)
+        .sort(),
+    );
+  });
+
+  it.each(Object.entries(zoo[kind]))("%s is told as %s", async (name, code) => {
+    const file = `${kind}/${name}.json`;
+    const seen = await inTerminal([commands[kind], file], { folder });
+    expect(seen).toMatchObject({ code: 2, out: "" });
+    expect(seen.err).toMatch(/^[^\n]+\. [^\n]+\. \[[a-z-]+\]\n/);
+    expect(seen.err).not.toMatch(/\bat .*\.(ts|m?js):\d+|node:internal|Error:/);
+    expect(seen.err.split("\n")[0]).toContain(`[${code}]`);
+  });
+
+  it.each(Object.keys(zoo[kind]))("%s is told the same way from standard input, as JSON", async (name) => {
+    const input = readFileSync(join(folder, kind, `${name}.json`));
+    const seen = await inTerminal([commands[kind], "-", "--json"], { input });
+    const { problems } = problemsContract.parse(JSON.parse(seen.err));
+    expect(problems[0]?.code).toBe(Object.entries(zoo[kind]).find(([it]) => it === name)?.[1]);
+    expect(problems.every((it) => it.says.endsWith(".") && /[.?]$/.test(it.next))).toBe(true);
+  });
+});

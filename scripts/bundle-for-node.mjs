@@ -1,0 +1,36 @@
+// The server or the command line as files that Node runs: node scripts/bundle-for-node.mjs cli dist/cli
+import { chmodSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { root } from "./root.mjs";
+
+const entries = { server: "apps/server/main.ts", cli: "apps/cli/main.ts" };
+
+// packages written for require() find it made from the place of the bundle
+const banner =
+  'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);';
+
+/** Writes hallful.mjs and its parts. better-sqlite3 stays outside: it carries a compiled part. */
+export async function bundleForNode(part, folder) {
+  const { build } = await import("esbuild");
+  const outdir = join(root, folder);
+  rmSync(outdir, { recursive: true, force: true });
+  await build({
+    absWorkingDir: root,
+    entryPoints: { hallful: entries[part] },
+    outdir,
+    bundle: true,
+    splitting: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    outExtension: { ".js": ".mjs" },
+    external: ["better-sqlite3"],
+    banner: { js: banner },
+    sourcemap: true,
+    logLevel: "warning",
+  });
+  chmodSync(join(outdir, "hallful.mjs"), 0o755);
+}
+
+const [script = "", part, folder] = process.argv.slice(1);
+if (script.endsWith("bundle-for-node.mjs")) await bundleForNode(part, folder);
