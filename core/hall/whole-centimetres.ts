@@ -19,10 +19,9 @@ export function wholeCentimetres(hall: Hall, floor: Floor, laid: LaidLines): Lai
   let before: readonly PlacedMat[] = [];
   let shifted = false;
   const lines = laid.lines.map((mats) => {
-    const tried = shiftsOf(hall, laid, reference.at, mats).find((it) => {
-      const faults = checkPlaced(floor, hall.mat, hall.gaps, [...before, ...it.mats]);
-      return it.still || faults.length === 0;
-    });
+    const tried = shiftsOf(hall, laid, reference.at, mats).find(
+      (it) => it.still || checkPlaced(floor, hall.mat, hall.gaps, [...before, ...it.mats]).length === 0,
+    );
     before = tried?.mats ?? mats;
     shifted ||= tried?.still === false;
     return before;
