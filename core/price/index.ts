@@ -18,7 +18,7 @@ export {
 } from "./evening-sentences.ts";
 export type { Evening, EveningAnswer, EveningMinutes, HeadsLine, Payer } from "./evening-types.ts";
 export { payerKey, payerName } from "./payer-key.ts";
-export { type ReadEvening, readCurrency, readEvening, readHeads } from "./read-evening.ts";
+export { type ReadEvening, readEvening, readHeads } from "./read-evening.ts";
 export { readPayers } from "./read-payers.ts";
 export { yieldOf } from "./yield.ts";
-export type { WorkingLine } from "#core/words";
+export { readCurrency, type WorkingLine } from "#core/words";

@@ -3,11 +3,11 @@ import {
   bad,
   type CurrencyCode,
   good,
-  isCurrency,
   type Minor,
   problem,
   type Result,
   readAmount,
+  readCurrency,
   readDate,
   readDocument,
   readExact,
@@ -33,13 +33,6 @@ export function readEvening(input: unknown): Result<ReadEvening> {
   return parsed.ok ? good({ evening: { currency: currency.value, ...parsed.value }, unused }) : parsed;
 }
 
-/** Problem: "currency-unknown". */
-export function readCurrency(code: string, place = "currency"): Result<CurrencyCode> {
-  if (isCurrency(code)) return good(code);
-  const next = "Give the three letters of ISO 4217, like GBP or USD.";
-  return bad(problem("currency-unknown", place, `“${code.slice(0, 40)}” is not a currency we know.`, next));
-}
-
 function readParts(document: EveningDocument, currency: CurrencyCode): Result<Omit<Evening, "currency">> {
   return together({
     date: readDate(document.date, "date"),
@@ -60,7 +53,8 @@ function readEveningMinutes({ minutes }: EveningDocument): Result<EveningMinutes
     class: readMinutes(minutes.class, "minutes.class", { least: 1, most: 1440 }),
     packDown: readMinutes(minutes.packDown, "minutes.packDown"),
     travel: readMinutes(minutes.travel, "minutes.travel"),
-    other: readMinutes(minutes.other, "minutes.other"),
+    // a class adds two figures of a day at most to it: preparation and messages
+    other: readMinutes(minutes.other, "minutes.other", { least: 0, most: 2880 }),
   });
 }
 

@@ -17,6 +17,7 @@ export {
 export { type PracticeDocument, practiceDocumentSchema } from "./practice-document.ts";
 export { bad, good, type Problem, problem, problemSentence, type Result } from "./problem.ts";
 export { readAmount } from "./read-amount.ts";
+export { readCurrency } from "./read-currency.ts";
 export { readDate } from "./read-date.ts";
 export { type ReadDocument, readDocument } from "./read-document.ts";
 export { type Range, readExact, readMinutes } from "./read-number.ts";
