@@ -12,16 +12,17 @@ export function noteMove(part: FloorPart, time: number): void {
 
 /**
  * To be called when the mats of this floor are in the page: measures from the pointer's move until the frame that
- * shows them has been handed over, which is a task after that frame's callbacks.
+ * shows them has been handed over, which is a task after that frame's callbacks. The milliseconds that the worker
+ * spent go with it as `detail.inWorker`.
  */
-export function noteDrawn(part: FloorPart): void {
+export function noteDrawn(part: FloorPart, inWorker: number | null): void {
   const start = moves.get(part);
   if (start === undefined) return;
   moves.delete(part);
   requestAnimationFrame(() => {
     const channel = new MessageChannel();
     channel.port1.addEventListener("message", () => {
-      performance.measure(DRAG_TO_DRAWN, { start, end: performance.now() });
+      performance.measure(DRAG_TO_DRAWN, { start, end: performance.now(), detail: { inWorker } });
       channel.port1.close();
     });
     channel.port1.start();

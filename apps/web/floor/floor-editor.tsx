@@ -37,8 +37,8 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
   const words = useDeferredValue(fitted);
   useUndoKeys(editor, settled);
   useLayoutEffect(() => {
-    if (hall !== null && fitted.hall === hall) noteDrawn(part);
-  }, [part, hall, fitted.hall]);
+    if (hall !== null && fitted.hall === hall) noteDrawn(part, fitted.milliseconds);
+  }, [part, hall, fitted.hall, fitted.milliseconds]);
 
   const empty = part.outline.length < 3;
   if (empty || beginning) {

@@ -14,6 +14,7 @@ import { sheetFor } from "./sheet.ts";
 import { useDrag } from "./use-drag.ts";
 import type { FloorEdits } from "./use-floor-edits.ts";
 import type { FloorHistory } from "./use-floor-history.ts";
+import { useStillPage } from "./use-still-page.ts";
 import { useSheetWidth } from "./use-sheet-width.ts";
 import { fitViewport } from "./viewport.ts";
 
@@ -42,6 +43,7 @@ export function FloorSheet({ name, floor, plan, mat, old, units, edits }: Props)
   const fitted = useMemo(() => fitViewport(allPoints(part), sheetFor(width)), [part, width]);
   const drag = useDrag(svg, floor, fitted);
   const view = drag.now?.view ?? fitted;
+  useStillPage(svg);
 
   const onKey = (handle: Handle, event: KeyboardEvent) => {
     const by = arrowStep(event);
@@ -90,6 +92,8 @@ export function FloorSheet({ name, floor, plan, mat, old, units, edits }: Props)
           onGrab={(handle, event) => {
             setTouched(handle);
             setTyping(null);
+            // a refused touch gives no focus by itself
+            focusHandle(handle);
             drag.start(handle, event);
           }}
           onKey={onKey}
@@ -127,7 +131,7 @@ function wallToType(handle: Handle): number | null {
 }
 
 function focusHandle(handle: Handle): void {
-  document.getElementById(`floor-handle-${handleKey(handle)}`)?.focus();
+  document.getElementById(`floor-handle-${handleKey(handle)}`)?.focus({ preventScroll: true });
 }
 
 function allPoints(part: FloorPart) {

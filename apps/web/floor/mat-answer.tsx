@@ -1,4 +1,5 @@
 import { capacityCaution, capacityOf, type HallDocument } from "#core/hall";
+import { provenWords } from "./proven-words.ts";
 import type { Fitted } from "./use-mat-plan.ts";
 
 type Props = { readonly document: HallDocument; readonly fitted: Fitted; readonly sound: boolean };
@@ -26,11 +27,4 @@ export function MatAnswer({ document, fitted, sound }: Props) {
       <p className="caution">{capacityCaution}</p>
     </div>
   );
-}
-
-/** Whether the number is the best there is, or how far from it it may be. */
-export function provenWords(count: number, bound: number, proven: boolean): string {
-  if (proven && count === 0) return "No mat can lie in straight lines on this floor with these gaps.";
-  if (proven) return `${count} is the most there can be in straight lines with this mat and these gaps.`;
-  return `More than ${count} was not found; in straight lines there can be at most ${bound}.`;
 }

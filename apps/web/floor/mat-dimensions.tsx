@@ -35,6 +35,9 @@ function Chain({ links, view, units }: ChainProps) {
   });
 }
 
+/** Pixels to a sign below which a figure would run into its neighbours; the set-out list has it anyway. */
+const LEAST_ROOM = 3.5;
+
 function Link(props: { readonly link: ChainLink; readonly figure: boolean } & Pick<Props, "view" | "units">) {
   const { link, figure, view, units } = props;
   const from = toPaper(view, link.from);
@@ -43,17 +46,18 @@ function Link(props: { readonly link: ChainLink; readonly figure: boolean } & Pi
   const room = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const angle = readable((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI);
   if (room < 1) return null;
+  const text = formatLengthShort(link.length, units);
   return (
     <g>
       <TickLine from={from} to={to} />
-      {figure && (
+      {figure && room >= text.length * LEAST_ROOM && (
         <text
           className="floor-figure floor-small"
           x={x}
           y={y}
           transform={`rotate(${angle} ${x} ${y}) translate(0 ${room < 26 ? -9 : -7})`}
         >
-          {formatLengthShort(link.length, units)}
+          {text}
         </text>
       )}
     </g>
