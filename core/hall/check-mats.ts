@@ -7,12 +7,19 @@ export const SHORTEST_MAT = 200;
 /** 5 m: wider than any way between mats; more is a slip of the unit. */
 export const WIDEST_GAP = 5000;
 
-/** Problems: "mat-size", "mat-larger-than-floor". `floor` is undefined while the floor itself is unsound. */
-export function matProblems(mat: Mat, floor: Polygon | undefined): readonly Problem[] {
+/** More than any hall holds; a plan of them and its check stay within seconds. */
+export const MOST_MATS = 20_000;
+
+/**
+ * Problems: "mat-size", "mat-larger-than-floor", "mats-too-many". `floor` is undefined while the floor itself is
+ * unsound.
+ */
+export function matProblems(mat: Mat, gaps: MatGaps, floor: Polygon | undefined): readonly Problem[] {
   const sizes = (["length", "width"] as const).flatMap((side) => sizeProblems(mat[side], side));
   if (sizes.length > 0 || floor === undefined) return sizes;
   const longest = Math.max(mat.length, mat.width);
-  if (longest <= widest(floor) && mat.length * mat.width <= area(floor)) return [];
+  if (longest <= widest(floor) && mat.length * mat.width <= area(floor))
+    return crowdProblems(mat, gaps, floor);
   const says = `The mat of ${metres(mat.length)} × ${metres(mat.width)} m is larger than the floor.`;
   return [problem("mat-larger-than-floor", "mat", says, "Check the unit: lengths are in metres.")];
 }
@@ -23,6 +30,14 @@ function sizeProblems(size: number, side: "length" | "width"): readonly Problem[
     size <= 0 ? `The mat’s ${side} is ${metres(size)} m.` : `The mat’s ${side} is only ${metres(size)} m.`;
   const next = `Give at least ${metres(SHORTEST_MAT)} m; an ordinary mat is 1.83 by 0.61 m.`;
   return [problem("mat-size", `mat.${side}`, says, next)];
+}
+
+function crowdProblems(mat: Mat, gaps: MatGaps, floor: Polygon): readonly Problem[] {
+  const each = (mat.length + Math.max(0, gaps.end)) * (mat.width + Math.max(0, gaps.side));
+  const count = Math.round(area(floor) / each);
+  if (count <= MOST_MATS) return [];
+  const says = `The floor has the area of ${count} mats with their gaps, more than ${MOST_MATS}.`;
+  return [problem("mats-too-many", "mat", says, "Check the unit: lengths are in metres.")];
 }
 
 /** The longest straight line between two corners. */

@@ -223,6 +223,14 @@ test("HALL-6: a mat has at least 0.20 m each way and is not larger than the floo
   expect(told({ mat: { length: 10, width: 10 } })).toEqual(["mat-larger-than-floor at mat"]);
 });
 
+test("HALL-6: a floor with the area of more than twenty thousand mats with their gaps is a slip of the unit", () => {
+  // 200 × 200 = 40,000 m²; 1.6 × 1.25 = 2 m² a mat: exactly 20,000; with 1.24 m 20,161
+  const gaps = { side: 0.5, end: 0.3, wall: 0 };
+  const outline = square(0, 0, 200);
+  expect(told({ outline, gaps, mat: { length: 1.3, width: 0.75 } })).toEqual([]);
+  expect(told({ outline, gaps, mat: { length: 1.3, width: 0.74 } })).toEqual(["mats-too-many at mat"]);
+});
+
 test("HALL-7: gaps are between nothing and five metres", () => {
   expect(told({ gaps: { side: -0.1, end: 5, wall: 5.001 } })).toEqual([
     "gap-negative at gaps.side",

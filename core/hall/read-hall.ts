@@ -33,7 +33,7 @@ export function hallFromDocument(document: HallDocument): Result<Hall> {
   const problems = [
     ...nameProblems(hall.name),
     ...floor,
-    ...matProblems(hall.mat, soundOutline),
+    ...matProblems(hall.mat, hall.gaps, soundOutline),
     ...gapProblems(hall.gaps),
     ...numberProblems(hall),
   ];
