@@ -35,11 +35,12 @@ export function DeleteButton({ label, warning, remove, removed }: Props) {
           <p>{warning}</p>
           <ProblemList problems={problems} />
           <p className="row">
-            <button type="button" className="button button-main" onClick={() => void confirm()}>
-              Delete it
-            </button>
+            {/* the first button gets the focus: a key pressed too often must not delete */}
             <button type="button" className="button" onClick={() => dialog.current?.close()}>
               Keep it
+            </button>
+            <button type="button" className="button button-main" onClick={() => void confirm()}>
+              Delete it
             </button>
           </p>
         </div>

@@ -39,7 +39,7 @@ export function ClassesPage() {
         ))}
       </ul>
       <section className="part" aria-labelledby="another">
-        <h2 id="another">Another class</h2>
+        <h2 id="another">{classes.length === 0 ? "The first class" : "Another class"}</h2>
         <p className="row">
           <button
             type="button"

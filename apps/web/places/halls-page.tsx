@@ -50,7 +50,7 @@ export function HallsPage() {
         ))}
       </ul>
       <section className="part" aria-labelledby="another">
-        <h2 id="another">Another hall</h2>
+        <h2 id="another">{halls.length === 0 ? "The first hall" : "Another hall"}</h2>
         <p className="row">
           <button
             type="button"
