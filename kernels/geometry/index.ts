@@ -2,7 +2,7 @@ export { type Bounds, boundsOf } from "./bounds-of.ts";
 export { containsPoint } from "./contains-point.ts";
 export { convexParts } from "./convex-parts.ts";
 export { crossesItself } from "./crosses-itself.ts";
-export { outsideParts } from "./outside-parts.ts";
+export { type HullAndPockets, hullAndPockets } from "./hull-and-pockets.ts";
 export type { Point, Polygon } from "./point.ts";
 export { edgeDistance, edgesOf, polygonDistance } from "./polygon-distance.ts";
 export { rotateAboutOrigin, rotatePolygon } from "./rotate-about-origin.ts";

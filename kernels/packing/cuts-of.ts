@@ -7,9 +7,9 @@ const CENTIMETRE = 10;
 
 /**
  * Places along the lines (x in the frame) at which the floor may be parted: rectangles of the one wing end
- * there, those of the next start a gap further. Each side of an obstacle inside the floor suggests three: the
- * end of the room beside it, and from there on to where as many columns as fit from either wall begin or
- * end. All on whole centimetres from the left, so that a parted plan is not harder to set out.
+ * there, those of the next start a gap further. Each side of an obstacle taller than a line suggests two: the
+ * end of the room beside it, and before that the end of the columns that fit from the wall. All on whole
+ * centimetres from the left, so that a parted plan is not harder to set out.
  */
 export function cutsOf(frame: Frame, wall: number): readonly number[] {
   const gap = frame.pitchAlong - frame.width;
@@ -28,12 +28,14 @@ export function cutsOf(frame: Frame, wall: number): readonly number[] {
 type Side = { readonly x: number; readonly free: "left" | "right"; readonly size: number };
 
 function largestSides(frame: Frame): readonly Side[] {
-  const { obstacles, left, firstAlong, lastAlong, width } = frame;
+  const { obstacles, left, firstAlong, lastAlong, width, height } = frame;
   const right = lastAlong + width;
   const sides: Side[] = [];
   for (let i = 0; i < obstacles.count; i++) {
     const [from, to] = [obstacles.leftmost[i]!, obstacles.rightmost[i]!];
-    const size = (obstacles.high[i]! - obstacles.low[i]!) * Math.min(to - from, right - left);
+    const tall = obstacles.high[i]! - obstacles.low[i]!;
+    if (tall < height) continue;
+    const size = tall * Math.min(to - from, right - left);
     if (from > firstAlong && from < right) sides.push({ x: from, free: "left", size });
     if (to > firstAlong && to < right) sides.push({ x: to, free: "right", size });
   }

@@ -1,6 +1,7 @@
 import { boundsOf, rotatePolygon } from "#kernels/geometry";
-import { type Obstacle, type Obstacles, obstaclesInFrame } from "./obstacles.ts";
-import type { Floor, Gaps, Piece } from "./packing-types.ts";
+import { hullWalls } from "./hull-walls.ts";
+import { type Obstacles, obstaclesInFrame, type Surroundings } from "./obstacles.ts";
+import type { Gaps, Piece } from "./packing-types.ts";
 import { type Frame, THINNEST } from "./strips.ts";
 
 /** Half of what rectangles are shrunk by: an exact fit may begin this much outside and still be one. */
@@ -8,20 +9,21 @@ const HAIR = 1e-6;
 
 /** The frame whose lines run at `direction` degrees, with the length of the rectangles along or across them. */
 export function frameOf(
-  floor: Floor,
   piece: Piece,
   gaps: Gaps,
-  obstacles: readonly Obstacle[],
+  surroundings: Surroundings,
   direction: number,
   along: "length" | "width",
 ): Frame {
   const [width, height] = along === "length" ? [piece.length, piece.width] : [piece.width, piece.length];
   const [gapAlong, gapAcross] = along === "length" ? [gaps.end, gaps.side] : [gaps.side, gaps.end];
-  const bounds = boundsOf(rotatePolygon(floor.outline, -direction));
-  const inFrame = obstaclesInFrame(obstacles, direction);
+  const hull = rotatePolygon(surroundings.hull, -direction);
+  const bounds = boundsOf(hull);
+  const inFrame = obstaclesInFrame(surroundings.obstacles, direction);
   const firstAcross = bounds.bottom + gaps.wall;
   const lastAcross = exactFit(firstAcross, bounds.top - gaps.wall - height);
   return {
+    walls: hullWalls(hull, width, height, gaps.wall),
     obstacles: inFrame,
     width,
     height,

@@ -1,4 +1,5 @@
 import { forbiddenSpans } from "./forbidden-spans.ts";
+import { narrow, type Room } from "./hull-walls.ts";
 import { mostInLine } from "./most-in-line.ts";
 import { type Stack, stackLines } from "./stack-lines.ts";
 import type { Frame, Strip, Strips } from "./strips.ts";
@@ -9,8 +10,6 @@ export type Grid = {
   readonly grid: 10 | 1;
   readonly pitchAlong: number;
   readonly pitchAcross: number;
-  readonly firstAlong: number;
-  readonly lastAlong: number;
   readonly lastAcross: number;
 };
 
@@ -26,8 +25,6 @@ export function gridOf(frame: Frame, grid: 10 | 1): Grid {
     grid,
     pitchAlong: roundUp(frame.pitchAlong, grid),
     pitchAcross: roundUp(frame.pitchAcross, grid),
-    firstAlong: roundUp(frame.firstAlong - frame.left, grid),
-    lastAlong: roundDown(frame.lastAlong - frame.left, grid),
     lastAcross: roundDown(frame.lastAcross - frame.bottom, grid),
   };
 }
@@ -73,20 +70,28 @@ function singlesOnGrid(grid: Grid, strips: Strips): readonly Strip[] {
 
 export function holdsOnGrid(grid: Grid, strips: Strips, at: number): number {
   if (at > grid.lastAcross) return 0;
-  return mostInLine(grid.firstAlong, grid.lastAlong, grid.pitchAlong, spansOnGrid(grid, strips, at));
+  const { room, spans } = lineOnGrid(grid, strips, at);
+  return mostInLine(room.first, room.last, grid.pitchAlong, spans);
 }
 
-/** Forbidden spans of a line from the left of the frame, widened to the grid: their ends are allowed places. */
-export function spansOnGrid(grid: Grid, strips: Strips, at: number): Float64Array {
-  const { obstacles, height, width, left, bottom } = grid.frame;
+/** Where left edges may lie in a line, from the left of the frame; all ends lie on the grid and are allowed. */
+export type LineOnGrid = { readonly room: Room; readonly spans: Float64Array };
+
+export function lineOnGrid({ frame, grid }: Grid, strips: Strips, at: number): LineOnGrid {
+  const { obstacles, height, width, left, bottom } = frame;
   const spans = new Float64Array(2 * obstacles.count);
   strips.steps++;
   forbiddenSpans(obstacles, bottom + at, bottom + at + height, width, spans);
   for (let i = 0; i < spans.length; i += 2) {
-    spans[i] = roundDown(spans[i]! - left, grid.grid);
-    spans[i + 1] = roundUp(spans[i + 1]! - left, grid.grid);
+    spans[i] = roundDown(spans[i]! - left, grid);
+    spans[i + 1] = roundUp(spans[i + 1]! - left, grid);
   }
-  return spans;
+  const room = { first: frame.firstAlong, last: frame.lastAlong };
+  narrow(frame.walls, bottom + at, bottom + at, "throughout", room);
+  return {
+    room: { first: roundUp(room.first - left, grid), last: roundDown(room.last - left, grid) },
+    spans,
+  };
 }
 
 export function roundUp(length: number, grid: number): number {

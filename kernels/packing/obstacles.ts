@@ -3,7 +3,7 @@ import {
   boundsOf,
   convexParts,
   edgesOf,
-  outsideParts,
+  hullAndPockets,
   type Polygon,
   rotatePolygon,
 } from "#kernels/geometry";
@@ -35,13 +35,17 @@ export type Obstacles = {
   readonly fromBelow: Uint8Array;
 };
 
-/** Everything a rectangle must keep off, cut into convex parts: outside, fixtures, keep-clear zones. */
-export function obstaclesOf(floor: Floor, wall: number): readonly Obstacle[] {
-  const solid = [...outsideParts(floor.outline), ...floor.fixtures.flatMap(solidParts)];
-  return [
+/** What a rectangle must keep off: the sides of the hull, and all else cut into convex parts. */
+export type Surroundings = { readonly hull: Polygon; readonly obstacles: readonly Obstacle[] };
+
+export function surroundingsOf(floor: Floor, wall: number): Surroundings {
+  const { hull, pockets } = hullAndPockets(floor.outline);
+  const solid = [...pockets, ...floor.fixtures.flatMap(solidParts)];
+  const obstacles = [
     ...solid.map((polygon) => ({ polygon, distance: wall })),
     ...floor.keepClear.flatMap(convexParts).map((polygon) => ({ polygon, distance: 0 })),
   ];
+  return { hull, obstacles };
 }
 
 /** Parts of a fixture; one whose parts do not add up to it (a sliver, or lines that cross) keeps its edges too. */

@@ -2,6 +2,7 @@ import { rotateAboutOrigin } from "#kernels/geometry";
 import type { Filling } from "./fill-frame.ts";
 import { forbiddenSpans } from "./forbidden-spans.ts";
 import { gridOf, stackOnGrid } from "./grid-lines.ts";
+import { narrow } from "./hull-walls.ts";
 import { mostInLine } from "./most-in-line.ts";
 import type { Line, Placed } from "./packing-types.ts";
 import { type SettledLine, settleLines } from "./settle-lines.ts";
@@ -38,8 +39,10 @@ function inOrder(lines: readonly Line[]): readonly Line[] {
 function exactLine(frame: Frame, { at, holds }: StackedLine): SettledLine {
   const spans = new Float64Array(2 * frame.obstacles.count);
   forbiddenSpans(frame.obstacles, at, at + frame.height, frame.width, spans);
+  const room = { first: frame.firstAlong, last: frame.lastAlong };
+  narrow(frame.walls, at, at, "throughout", room);
   const places: number[] = [];
-  mostInLine(frame.firstAlong, frame.lastAlong, frame.pitchAlong, spans, places);
+  mostInLine(room.first, room.last, frame.pitchAlong, spans, places);
   return { at: at - frame.bottom, starts: places.slice(0, holds).map((place) => place - frame.left) };
 }
 

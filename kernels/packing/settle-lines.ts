@@ -1,4 +1,11 @@
-import { type Grid, type GridLine, holdsOnGrid, roundDown, spansOnGrid } from "./grid-lines.ts";
+import {
+  type Grid,
+  type GridLine,
+  holdsOnGrid,
+  type LineOnGrid,
+  lineOnGrid,
+  roundDown,
+} from "./grid-lines.ts";
 import { mostInLine } from "./most-in-line.ts";
 import type { Strips } from "./strips.ts";
 
@@ -11,13 +18,13 @@ export type SettledLine = { readonly at: number; readonly starts: readonly numbe
  */
 export function settleLines(grid: Grid, strips: Strips, lines: readonly GridLine[]): readonly SettledLine[] {
   const spread = spreadLines(grid, strips, lines);
-  const spans = spread.map((line) => spansOnGrid(grid, strips, line.at));
-  return spread.map((line, index) => {
-    const alike = spans.filter((_, other) => spread[other]?.holds === line.holds);
-    const shared = startsInLine(grid, joined(alike), line.holds);
-    const own =
-      shared.length >= line.holds ? shared : startsInLine(grid, spans[index] ?? joined([]), line.holds);
-    return { at: line.at, starts: own };
+  const open = spread.map((line) => ({ ...line, ...lineOnGrid(grid, strips, line.at) }));
+  return open.map((line) => {
+    const shared = startsInLine(grid, joined(open.filter((other) => other.holds === line.holds)), line.holds);
+    return {
+      at: line.at,
+      starts: shared.length >= line.holds ? shared : startsInLine(grid, line, line.holds),
+    };
   });
 }
 
@@ -36,25 +43,25 @@ function spreadLines(grid: Grid, strips: Strips, lines: readonly GridLine[]): re
 }
 
 /** The places halfway between as far left and as far right as the line can stand, or as far left. */
-function startsInLine(grid: Grid, spans: Float64Array, holds: number): readonly number[] {
+function startsInLine(grid: Grid, { room, spans }: LineOnGrid, holds: number): readonly number[] {
   const leftmost: number[] = [];
-  mostInLine(grid.firstAlong, grid.lastAlong, grid.pitchAlong, spans, leftmost);
+  mostInLine(room.first, room.last, grid.pitchAlong, spans, leftmost);
   const lefts = leftmost.slice(0, holds);
-  const rights = rightmost(grid, spans).slice(-lefts.length);
+  const rights = rightmost(grid, { room, spans }).slice(-lefts.length);
   const middle = lefts.map(
     (left, index) => left + roundDown(((rights[index] ?? left) - left) / 2, grid.grid),
   );
   return isAllowed(grid, spans, middle) ? middle : lefts;
 }
 
-function rightmost(grid: Grid, spans: Float64Array): readonly number[] {
+function rightmost(grid: Grid, { room, spans }: LineOnGrid): readonly number[] {
   const mirrored = new Float64Array(spans.length);
   for (let i = 0; i < spans.length; i += 2) {
     mirrored[i] = -spans[i + 1]!;
     mirrored[i + 1] = -spans[i]!;
   }
   const places: number[] = [];
-  mostInLine(-grid.lastAlong, -grid.firstAlong, grid.pitchAlong, mirrored, places);
+  mostInLine(-room.last, -room.first, grid.pitchAlong, mirrored, places);
   return places.map((place) => -place).toReversed();
 }
 
@@ -67,12 +74,15 @@ function isAllowed(grid: Grid, spans: Float64Array, starts: readonly number[]): 
   });
 }
 
-function joined(spans: readonly Float64Array[]): Float64Array {
-  const all = new Float64Array(spans.reduce((sum, each) => sum + each.length, 0));
+/** What is open in every one of the lines. */
+function joined(lines: readonly LineOnGrid[]): LineOnGrid {
+  const first = Math.max(...lines.map((line) => line.room.first));
+  const last = Math.min(...lines.map((line) => line.room.last));
+  const spans = new Float64Array(lines.reduce((sum, line) => sum + line.spans.length, 0));
   let at = 0;
-  for (const each of spans) {
-    all.set(each, at);
-    at += each.length;
+  for (const line of lines) {
+    spans.set(line.spans, at);
+    at += line.spans.length;
   }
-  return all;
+  return { room: { first, last }, spans };
 }

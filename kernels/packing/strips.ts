@@ -1,9 +1,11 @@
 import { forbiddenSpans } from "./forbidden-spans.ts";
+import { type HullWalls, narrow } from "./hull-walls.ts";
 import { mostInLine } from "./most-in-line.ts";
 import type { Obstacles } from "./obstacles.ts";
 
 /** One way of laying lines: along x in the frame, rectangles of width × height. */
 export type Frame = {
+  readonly walls: HullWalls;
   readonly obstacles: Obstacles;
   readonly width: number;
   readonly height: number;
@@ -33,14 +35,20 @@ export type Strip = {
 };
 
 /** A single offset, a strip, a single offset, … a single offset, without holes from first to last. */
-export type Strips = { readonly frame: Frame; readonly list: Strip[]; steps: number };
+export type Strips = {
+  readonly frame: Frame;
+  readonly list: Strip[];
+  readonly scratch: Float64Array;
+  steps: number;
+};
 
 /** Thinner strips are not cut: about the tenth part of what the checker allows. */
 export const THINNEST = 1e-4;
 
 /** Offsets from first to last, with cuts about half a line apart. Empty when not one rectangle can lie there. */
 export function startStrips(frame: Frame): Strips {
-  const strips: Strips = { frame, list: [], steps: 0 };
+  const scratch = new Float64Array(2 * frame.obstacles.count);
+  const strips: Strips = { frame, list: [], scratch, steps: 0 };
   const room = frame.lastAcross - frame.firstAcross;
   if (room < 0 || frame.lastAlong < frame.firstAlong) return strips;
   const parts = Math.min(MOST_PARTS, Math.ceil((2 * room) / frame.pitchAcross));
@@ -92,7 +100,7 @@ function firstAtLeast(sorted: readonly number[], value: number): number {
 
 function single(strips: Strips, at: number): Strip {
   const spans = spansBetween(strips, at, at, new Float64Array(2 * strips.frame.obstacles.count));
-  const count = capacity(strips.frame, spans);
+  const count = capacity(strips.frame, at, at, "throughout", spans);
   return { from: at, to: at, most: count, least: count, spans };
 }
 
@@ -101,24 +109,20 @@ function single(strips: Strips, at: number): Strip {
  * ends it forbids everywhere between: what is left is the most. What it forbids anywhere in the strip is
  * what a rectangle taller by the strip would meet: what is left is the least.
  */
-function between(strips: Strips, below: Strip, above: Strip): Strip {
-  const scratch = new Float64Array(2 * strips.frame.obstacles.count);
-  intersect(below.spans, above.spans, scratch);
-  const most = capacity(strips.frame, scratch);
-  const swept = most === 0 ? scratch : spansBetween(strips, below.from, above.from, scratch);
-  return {
-    from: below.from,
-    to: above.from,
-    most,
-    least: most === 0 ? 0 : capacity(strips.frame, swept),
-    spans: null,
-  };
+function between(strips: Strips, { from, spans: below }: Strip, { from: to, spans: above }: Strip): Strip {
+  const { frame, scratch } = strips;
+  intersect(below, above, scratch);
+  const most = capacity(frame, from, to, "anywhere", scratch);
+  if (most === 0) return { from, to, most, least: 0, spans: null };
+  const least = capacity(frame, from, to, "throughout", spansBetween(strips, from, to, scratch));
+  return { from, to, most, least, spans: null };
 }
 
 function intersect(one: Float64Array | null, other: Float64Array | null, into: Float64Array): void {
+  if (one === null || other === null) throw new RangeError("a strip lies between single offsets");
   for (let i = 0; i < into.length; i += 2) {
-    into[i] = Math.max(one?.[i] ?? Infinity, other?.[i] ?? Infinity);
-    into[i + 1] = Math.min(one?.[i + 1] ?? -Infinity, other?.[i + 1] ?? -Infinity);
+    into[i] = one[i]! > other[i]! ? one[i]! : other[i]!;
+    into[i + 1] = one[i + 1]! < other[i + 1]! ? one[i + 1]! : other[i + 1]!;
   }
 }
 
@@ -129,6 +133,14 @@ function spansBetween(strips: Strips, low: number, high: number, into: Float64Ar
   return into;
 }
 
-function capacity(frame: Frame, spans: Float64Array): number {
-  return mostInLine(frame.firstAlong, frame.lastAlong, frame.pitchAlong, spans);
+function capacity(
+  frame: Frame,
+  low: number,
+  high: number,
+  where: "anywhere" | "throughout",
+  spans: Float64Array,
+): number {
+  const room = { first: frame.firstAlong, last: frame.lastAlong };
+  narrow(frame.walls, low, high, where, room);
+  return mostInLine(room.first, room.last, frame.pitchAlong, spans);
 }
