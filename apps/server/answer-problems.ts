@@ -1,7 +1,7 @@
 import type { ProblemsAnswer } from "#app/ports";
 import { type Problem, problem } from "#core/words";
 import type { FastifyError, FastifyInstance, FastifyReply } from "fastify";
-import { hasZodFastifySchemaValidationErrors } from "fastify-type-provider-zod";
+import { isProblemsError } from "./read-request.ts";
 
 /** Problem codes that have a status of their own; every other problem is 422: understood, not usable. */
 const statuses: Readonly<Record<string, number>> = {
@@ -43,15 +43,8 @@ export function problemsInsteadOfErrors(server: FastifyInstance, log: (error: un
 }
 
 function problemsOf(error: FastifyError): readonly Problem[] {
-  if (hasZodFastifySchemaValidationErrors(error)) {
-    return error.validation.map((it) => {
-      const place = it.instancePath.split("/").filter(Boolean).join(".");
-      const says = `The request is not as it should be: ${it.message ?? "it cannot be read"}.`;
-      return problem("request-unreadable", place, says, "Compare it with /api/openapi.json.");
-    });
-  }
-  const known = requestProblem(error);
-  return [known ?? unexpected()];
+  if (isProblemsError(error)) return error.problems;
+  return [requestProblem(error) ?? unexpected()];
 }
 
 function requestProblem(error: FastifyError): Problem | undefined {

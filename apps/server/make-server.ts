@@ -1,15 +1,12 @@
 import type { Store } from "#app/ports";
 import swagger from "@fastify/swagger";
 import Fastify from "fastify";
-import {
-  jsonSchemaTransform,
-  serializerCompiler,
-  validatorCompiler,
-  type ZodTypeProvider,
-} from "fastify-type-provider-zod";
+import { jsonSchemaTransform, serializerCompiler, type ZodTypeProvider } from "fastify-type-provider-zod";
 import { problemsInsteadOfErrors } from "./answer-problems.ts";
+import { documentSchemas } from "./document-schemas.ts";
 import { contentPolicy } from "./content-policy.ts";
 import { guardLoopback } from "./guard-loopback.ts";
+import { readRequest } from "./read-request.ts";
 import { classRoutes } from "./routes/classes.ts";
 import { hallRoutes } from "./routes/halls.ts";
 import { healthRoute } from "./routes/health.ts";
@@ -29,14 +26,18 @@ export type ServerParts = {
 /** The server, put together and not listening yet. */
 export async function makeServer(parts: ServerParts): Promise<ServerWithContracts> {
   const server = Fastify().withTypeProvider<ZodTypeProvider>();
-  server.setValidatorCompiler(validatorCompiler);
+  server.setValidatorCompiler(readRequest);
   server.setSerializerCompiler(serializerCompiler);
   server.removeContentTypeParser("text/plain");
   problemsInsteadOfErrors(server, parts.log);
   guardLoopback(server);
   await contentPolicy(server);
   await server.register(swagger, {
-    openapi: { info: { title: "Hallful", version: parts.version } },
+    openapi: {
+      openapi: "3.1.0",
+      info: { title: "Hallful", version: parts.version },
+      components: { schemas: documentSchemas() },
+    },
     transform: jsonSchemaTransform,
   });
   healthRoute(server, parts.version);

@@ -9,6 +9,7 @@ import {
 } from "#app/ports";
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
+import { unread } from "../document-schemas.ts";
 import type { ServerWithContracts } from "./server-with-contracts.ts";
 
 const theClass = z.object({ practice: z.string(), id: z.string() });
@@ -20,7 +21,7 @@ export function classRoutes(server: ServerWithContracts, store: Store): void {
       schema: {
         summary: "Save a class",
         params: theClass,
-        body: saveContract,
+        body: saveContract.extend({ document: unread("Class") }),
         response: { 200: savedClassContract, default: problemsContract },
       },
     },

@@ -9,6 +9,7 @@ import {
 } from "#app/ports";
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
+import { unread } from "../document-schemas.ts";
 import type { ServerWithContracts } from "./server-with-contracts.ts";
 
 const theHall = z.object({ practice: z.string(), id: z.string() });
@@ -20,7 +21,7 @@ export function hallRoutes(server: ServerWithContracts, store: Store): void {
       schema: {
         summary: "Save a hall",
         params: theHall,
-        body: saveContract,
+        body: saveContract.extend({ document: unread("Hall") }),
         response: { 200: savedHallContract, default: problemsContract },
       },
     },

@@ -10,6 +10,7 @@ import {
 } from "#app/ports";
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
+import { unread } from "../document-schemas.ts";
 import { startDocuments } from "../start-documents.ts";
 import type { ServerWithContracts } from "./server-with-contracts.ts";
 
@@ -29,7 +30,7 @@ export function practiceRoutes(server: ServerWithContracts, store: Store): void 
     {
       schema: {
         summary: "Open a practice, empty or with the invented demo",
-        body: openPracticeContract,
+        body: openPracticeContract.extend({ document: unread("Practice").optional() }),
         response: { 200: practiceWholeContract, default: problemsContract },
       },
     },
@@ -59,7 +60,7 @@ export function practiceRoutes(server: ServerWithContracts, store: Store): void 
       schema: {
         summary: "Save what the whole practice shares",
         params: inPractice,
-        body: saveContract,
+        body: saveContract.extend({ document: unread("Practice") }),
         response: { 200: savedPracticeContract, default: problemsContract },
       },
     },
