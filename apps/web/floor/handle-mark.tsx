@@ -1,6 +1,7 @@
 import type { Polygon } from "#kernels/geometry";
 import { middle } from "./dimension-placing.ts";
 import type { Handle } from "./handle.ts";
+import { cornerReach } from "./corner-reach.ts";
 import { pointsText, toPaper, type Viewport } from "./viewport.ts";
 
 type Props = { readonly handle: Handle; readonly outline: Polygon; readonly view: Viewport };
@@ -25,7 +26,7 @@ function CornerMark({
   const [x, y] = toPaper(view, outline[handle.corner] ?? [0, 0]);
   return (
     <>
-      <circle className="floor-hit" cx={x} cy={y} r={22} />
+      <circle className="floor-hit" cx={x} cy={y} r={cornerReach(outline, handle.corner, view)} />
       <circle className="floor-mark" cx={x} cy={y} r={6} />
     </>
   );
