@@ -1,6 +1,8 @@
-import { type Point, type Polygon, rotateAboutOrigin } from "#kernels/geometry";
+import { type Point, rotateAboutOrigin } from "#kernels/geometry";
 import type { Line } from "#kernels/packing";
+import type { Hall } from "./hall.ts";
 import type { HallFrame } from "./hall-frame.ts";
+import { nearestEdge } from "./mat-extents.ts";
 import type { PlacedMat } from "./mat-plan-types.ts";
 import { wallAlongLines } from "./tape-walls.ts";
 import { dot, scaled } from "./vectors.ts";
@@ -20,24 +22,22 @@ export type LaidLines = {
  * there.
  */
 export function layLines(
+  { outline, mat }: Pick<Hall, "outline" | "mat">,
   lines: readonly Line[],
   degrees: number,
   frame: HallFrame,
-  outline: Polygon,
 ): LaidLines {
   const run = rotateAboutOrigin([1, 0], degrees);
   const square: Point = [0 - run[1], run[0]];
   const rows = Math.abs(dot(square, frame.front)) >= Math.abs(dot(run, frame.front)) - 1e-9;
   const back = scaled(frame.front, -1);
   const along = pointing(run, rows ? frame.right : back);
-  const away = fromAWall(outline, pointing(square, rows ? back : frame.right), along);
+  const wished = pointing(square, rows ? back : frame.right);
+  const mats = lines.flatMap((line) => line.pieces);
+  const startsAtAWall = (way: Point): boolean =>
+    wallAlongLines(outline, way, along, nearestEdge(mat, mats, way, along)) !== undefined;
+  const away = !startsAtAWall(wished) && startsAtAWall(opposite(wished)) ? opposite(wished) : wished;
   return { away, along, lines: inOrder(lines, away, along) };
-}
-
-function fromAWall(outline: Polygon, away: Point, along: Point): Point {
-  if (wallAlongLines(outline, away, along) !== undefined) return away;
-  const other = opposite(away);
-  return wallAlongLines(outline, other, along) === undefined ? away : other;
 }
 
 function pointing(way: Point, towards: Point): Point {

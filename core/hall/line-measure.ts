@@ -1,6 +1,7 @@
-import type { Point, Polygon } from "#kernels/geometry";
+import type { Polygon } from "#kernels/geometry";
 import type { Mat } from "./hall.ts";
 import type { LaidLines } from "./lay-lines.ts";
+import { matExtents, nearestEdge } from "./mat-extents.ts";
 import type { PlacedMat } from "./mat-plan-types.ts";
 import { type TapeWall, wallAlongLines, wallBefore } from "./tape-walls.ts";
 import { dot } from "./vectors.ts";
@@ -10,11 +11,8 @@ export type LineReference =
   | { readonly kind: "wall"; readonly wall: number; readonly at: number }
   | { readonly kind: "corner"; readonly corner: number; readonly at: number };
 
-export function lineReference(
-  outline: Polygon,
-  { away, along }: Pick<LaidLines, "away" | "along">,
-): LineReference {
-  const wall = wallAlongLines(outline, away, along);
+export function lineReference(outline: Polygon, mat: Mat, { away, along, lines }: LaidLines): LineReference {
+  const wall = wallAlongLines(outline, away, along, nearestEdge(mat, lines.flat(), away, along));
   if (wall !== undefined) return { kind: "wall", ...wall };
   const places = outline.map((corner) => dot(corner, away));
   const at = Math.min(...places);
@@ -39,16 +37,11 @@ export function measureLine(
 ): LineMeasure {
   const [first] = mats;
   if (first === undefined) throw new RangeError("a line without a mat");
-  const lengthwise = Math.abs(dot(wayOf(first), along)) > 0.5;
-  const [deep, long] = lengthwise ? [mat.width, mat.length] : [mat.length, mat.width];
+  const { long, deep } = matExtents(mat, first, along);
   const near = dot(first.centre, away) - deep / 2;
   const start = dot(first.centre, along) - long / 2;
   // half a millimetre inside the mats, so that an edge that lies on a wall is not lost between two walls
   const wall = wallBefore(outline, away, along, near + 0.5, start);
   if (wall === undefined) throw new RangeError(`a line that comes to no wall: ${near}, ${start}`);
   return { near, start, wall };
-}
-
-function wayOf({ angle }: PlacedMat): Point {
-  return [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
 }

@@ -15,7 +15,7 @@ export function matPlan(hall: Hall, options: LinesOptions = {}): MatPlan {
   const floor = floorToFill(hall);
   const axes = hall.axis === "auto" ? hall.axis : [hall.axis];
   const found = linesPlan(floor, hall.mat, hall.gaps, axes, options);
-  const exact = layLines(found.lines, found.direction, hallFrame(hall), hall.outline);
+  const exact = layLines(hall, found.lines, found.direction, hallFrame(hall));
   const laid = wholeCentimetres(hall, floor, exact);
   const mats = laid.lines.flat();
   mustBeAllowed(hall, floor, mats, found.count);

@@ -1,5 +1,5 @@
 import { checkPlaced } from "#kernels/packing";
-import { aHall, randomLs, randomRooms } from "#testing";
+import { aHall, randomHalls, randomLs, randomRooms } from "#testing";
 import { assert, constantFrom, oneof, property } from "fast-check";
 import { expect, test } from "vitest";
 import { wallsOf } from "./floor-walls.ts";
@@ -108,6 +108,22 @@ test("HALL-17: where only the back wall runs along the lines, they are measured 
   expect([setOut.linesFrom, setOut.string]).toEqual(["the wall A–B", null]);
 });
 
+test("HALL-17: a wall along the lines that stands behind some of them is not what they are measured from", () => {
+  // found at random: B–C runs along the one line, but 2.88 m further in than it
+  const outline: [number, number][] = [
+    [-2.463, -4.443],
+    [-3.399, -3.924],
+    [-1.765, -0.977],
+    [-5.228, 0.943],
+    [-4.399, 2.439],
+    [0, 0],
+  ];
+  const gaps = { side: 0.9, end: 0.9, wall: 0.5 };
+  const { setOut } = matPlan(aHall({ outline, gaps, mat: { length: 1.73, width: 0.61 } }));
+  expect(setOut.linesFrom).not.toBe("the wall B–C");
+  expect(setOut.lines.map((line) => line.from > 0 && line.first > 0)).toEqual([true]);
+});
+
 test("HALL-18: in feet and inches the same set-out says how fine it is", () => {
   const sentences = setOutSentences(matPlan(withTeacher).setOut, "feet");
   // 2760 mm is 434.6 quarter inches, 435 = 9 ft 3/4 in; 920 is 144.9, 145 = 3 ft 1/4 in; 1110 is 174.8, 175 = 3 ft 7 3/4 in
@@ -155,6 +171,15 @@ test("HALL-15: who lays the mats from the figures alone has the same number of t
       const laid = laidByTape(hall, plan);
       expect(laid.length).toBe(plan.count);
       expect(checkPlaced(floorToFill(hall), hall.mat, hall.gaps, laid)).toEqual([]);
+    }),
+  );
+});
+
+test("HALL-15: no figure of any hall is less than nothing", () => {
+  assert(
+    property(randomHalls(), (hall) => {
+      const { lines } = matPlan(hall).setOut;
+      expect(lines.filter((line) => line.from < 0 || line.first < 0)).toEqual([]);
     }),
   );
 });

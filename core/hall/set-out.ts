@@ -18,7 +18,7 @@ import { dot } from "./vectors.ts";
  */
 export function setOut(hall: Hall, laid: LaidLines): SetOut {
   const frame = hallFrame(hall);
-  const reference = lineReference(hall.outline, laid);
+  const reference = lineReference(hall.outline, hall.mat, laid);
   const measured = laid.lines.map((mats) => setOutLine(hall, frame, laid, reference.at, mats));
   const lines = measured.map((it) => it.line);
   const figured = {

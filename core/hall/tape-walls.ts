@@ -6,16 +6,24 @@ import { cross, direction, dot } from "./vectors.ts";
 /** A wall that a tape starts from, and how far out it lies along the way of the tape, in millimetres. */
 export type TapeWall = { readonly wall: number; readonly at: number };
 
-/** The outermost wall that runs along the lines on the side where `away` begins; undefined where none does. */
-export function wallAlongLines(outline: Polygon, away: Point, along: Point): TapeWall | undefined {
+/**
+ * The outermost wall that runs along the lines on the side where `away` begins, no further in than `before`, so
+ * that every line lies beyond it; undefined where none does.
+ */
+export function wallAlongLines(
+  outline: Polygon,
+  away: Point,
+  along: Point,
+  before: number,
+): TapeWall | undefined {
   return edgesOf(outline)
     .flatMap(([from, to], wall) => {
       const runsAlong = Math.abs(cross(direction(from, to), along)) < SQUARE;
-      if (!runsAlong || dot(outwardOf(outline, wall), away) > 0) return [];
-      return [{ wall, at: (dot(from, away) + dot(to, away)) / 2 }];
+      const at = (dot(from, away) + dot(to, away)) / 2;
+      return runsAlong && dot(outwardOf(outline, wall), away) < 0 && at < before + 1 ? [{ wall, at }] : [];
     })
     .reduce<TapeWall | undefined>(
-      (nearest, it) => (nearest === undefined || it.at < nearest.at ? it : nearest),
+      (first, it) => (first === undefined || it.at < first.at ? it : first),
       undefined,
     );
 }

@@ -15,7 +15,7 @@ const HAIR = 1e-3;
  * measured in centimetres come as they are.
  */
 export function wholeCentimetres(hall: Hall, floor: Floor, laid: LaidLines): LaidLines {
-  const reference = lineReference(hall.outline, laid);
+  const reference = lineReference(hall.outline, hall.mat, laid);
   let before: readonly PlacedMat[] = [];
   let shifted = false;
   const lines = laid.lines.map((mats) => {
