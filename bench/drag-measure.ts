@@ -72,8 +72,9 @@ async function dragCorner(page: Page, moves: number): Promise<void> {
     await page.mouse.move(x + radius * Math.sin(turn), y + radius * (1 - Math.cos(turn)));
     await page.waitForTimeout(16);
   }
-  // the last plan may still be on its way
-  await page.waitForTimeout(400);
+  // the last plan may still be on its way: seconds in a hall of two hundred walls
+  await page.waitForTimeout(200);
+  await page.waitForFunction((name) => performance.getEntriesByName(name).length > 0, MEASURE);
   await page.mouse.up();
 }
 

@@ -1,6 +1,7 @@
 import { cornerName, outwardOf } from "#core/hall";
 import type { Polygon } from "#kernels/geometry";
 import { memo } from "react";
+import { cornerReach } from "./corner-reach.ts";
 import { toPaper, type Viewport } from "./viewport.ts";
 
 /** The letter of each corner outside it, because the set-out figures name walls by them: "wall A–B". */
@@ -14,6 +15,8 @@ export const CornerLetters = memo(function CornerLetters(props: {
       {outline.map((corner, index) => {
         const [x, y] = toPaper(view, corner);
         const [outX, outY] = cornerOutward(outline, index);
+        // letters of corners nearer than about 16 px would lie on one another
+        if (cornerReach(outline, index, view) <= 7) return null;
         return (
           <text key={index} className="floor-letter" x={x + outX * 15} y={y - outY * 15}>
             {cornerName(index)}

@@ -50,4 +50,16 @@ describe("placeDimensions", () => {
     expect(readable(135)).toBe(-45);
     expect(readable(-135)).toBe(45);
   });
+
+  it("marks a wall as crowded where its figure would lie on the next one", () => {
+    const step: Polygon = [
+      [0, 0],
+      [10000, 0],
+      [10000, 10000],
+      [200, 10000],
+      [0, 9800],
+    ];
+    // 283 mm × 0.04 = 11 px; 9800 mm = 392 px
+    expect(placeDimensions(step, view).map((it) => it.crowded)).toEqual([false, false, false, true, false]);
+  });
 });

@@ -17,7 +17,12 @@ export type Dimension = {
   readonly length: number;
   /** the figure is wider than the wall: it stands level and further out */
   readonly tight: boolean;
+  /** the wall is so short that figures would lie on one another: its length stands in the list only */
+  readonly crowded: boolean;
 };
+
+/** Pixels of wall below which no figure is written: a line of text is about as high. */
+const CROWDED = 12;
 
 export type DimensionStyle = { readonly offset: number; readonly figureWidth: number };
 
@@ -59,6 +64,7 @@ function placeDimension(
     angle: tight ? 0 : readable((Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI),
     length,
     tight,
+    crowded: length * view.scale < CROWDED,
   };
 }
 

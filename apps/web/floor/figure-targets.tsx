@@ -12,18 +12,20 @@ type Props = {
 export function FigureTargets({ outline, view, onType }: Props) {
   return (
     <g aria-hidden="true">
-      {placeDimensions(outline, view).map(({ wall, label: [x, y], angle }) => (
-        <rect
-          key={wall}
-          className="floor-figure-hit"
-          x={x - 28}
-          y={y - 12}
-          width={56}
-          height={24}
-          transform={`rotate(${angle} ${x} ${y})`}
-          onClick={() => onType(wall)}
-        />
-      ))}
+      {placeDimensions(outline, view)
+        .filter((it) => !it.crowded)
+        .map(({ wall, label: [x, y], angle }) => (
+          <rect
+            key={wall}
+            className="floor-figure-hit"
+            x={x - 28}
+            y={y - 12}
+            width={56}
+            height={24}
+            transform={`rotate(${angle} ${x} ${y})`}
+            onClick={() => onType(wall)}
+          />
+        ))}
     </g>
   );
 }

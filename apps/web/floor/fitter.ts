@@ -8,8 +8,11 @@ export type Fit =
 
 export type Fitter = { readonly ask: (hall: Hall) => void; readonly close: () => void };
 
-/** A plan that takes longer is given up as soon as a newer floor waits: 400 ms is where a drag feels stuck. */
-const PATIENCE_MS = 400;
+/**
+ * A plan that takes longer is given up as soon as a newer floor waits. Of the halls in bench only one of 200 walls
+ * takes so long; a shorter patience would leave slow phones without any plan while something is dragged.
+ */
+const PATIENCE_MS = 1500;
 
 /** A worker that works out mat plans; `deliver` gets each answer, and the newest floor is always worked out. */
 export function openFitter(deliver: (fit: Fit) => void): Fitter {

@@ -2,7 +2,7 @@ import "./floor.css";
 import type { HallDocument } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
 import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
-import { noteDrawn } from "./drag-to-drawn.ts";
+import { noteDrawn, noteHall } from "./drag-to-drawn.ts";
 import { FloorLists } from "./floor-lists.tsx";
 import { FloorProblems } from "./floor-problems.tsx";
 import { FloorSheet } from "./floor-sheet.tsx";
@@ -37,8 +37,11 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
   const words = useDeferredValue(fitted);
   useUndoKeys(editor, settled);
   useLayoutEffect(() => {
-    if (hall !== null && fitted.hall === hall) noteDrawn(part, fitted.milliseconds);
-  }, [part, hall, fitted.hall, fitted.milliseconds]);
+    if (hall !== null) noteHall(part, hall);
+  }, [part, hall]);
+  useLayoutEffect(() => {
+    if (fitted.hall !== null) noteDrawn(fitted.hall, fitted.milliseconds);
+  }, [fitted.hall, fitted.milliseconds]);
 
   const empty = part.outline.length < 3;
   if (empty || beginning) {

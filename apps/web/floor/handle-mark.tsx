@@ -24,10 +24,11 @@ function CornerMark({
   view,
 }: Props & { readonly handle: Extract<Handle, { kind: "corner" }> }) {
   const [x, y] = toPaper(view, outline[handle.corner] ?? [0, 0]);
+  const reach = cornerReach(outline, handle.corner, view);
   return (
     <>
-      <circle className="floor-hit" cx={x} cy={y} r={cornerReach(outline, handle.corner, view)} />
-      <circle className="floor-mark" cx={x} cy={y} r={6} />
+      <circle className="floor-hit" cx={x} cy={y} r={reach} />
+      <circle className="floor-mark" cx={x} cy={y} r={reach > 7 ? 6 : 3} />
     </>
   );
 }

@@ -11,9 +11,11 @@ type Props = { readonly outline: Polygon; readonly view: Viewport; readonly unit
 export const WallDimensions = memo(function WallDimensions({ outline, view, units }: Props) {
   return (
     <g className="floor-dimensions">
-      {placeDimensions(outline, view).map((it) => (
-        <WallDimension key={it.wall} dimension={it} units={units} />
-      ))}
+      {placeDimensions(outline, view)
+        .filter((it) => !it.crowded)
+        .map((it) => (
+          <WallDimension key={it.wall} dimension={it} units={units} />
+        ))}
     </g>
   );
 });
