@@ -1,0 +1,87 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { freshPage, openChromium, phone, wide, wordsOn } from "./chromium.ts";
+import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+
+// Words that belong to other people's products or hide what a thing is: the glossary has a plain one for each.
+const unwanted =
+  /\b(check-?in|memberships?|credits|points|packages?|leads|funnel|churn|utili[sz]ation|upsell|dashboard|NaN|undefined|Infinity|null)\b/i;
+
+const looks: readonly (readonly [string, BrowserContextOptions])[] = [
+  ["a phone in the light", { ...phone, colorScheme: "light" }],
+  ["a phone in the dark", { ...phone, colorScheme: "dark" }],
+  ["a wide screen in the light", { ...wide, colorScheme: "light" }],
+  ["a wide screen in the dark", { ...wide, colorScheme: "dark" }],
+];
+
+let browser: Browser;
+let server: RunningServer;
+const pages: string[] = [];
+
+async function openDemo(which: string): Promise<void> {
+  const { context, page } = await freshPage(browser, wide);
+  await page.goto(server.address);
+  await page.getByRole("button", { name: which }).click();
+  await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
+  for (const place of ["Classes", "Halls"]) {
+    await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: place }).click();
+    await page.getByRole("heading", { name: place, level: 1 }).waitFor();
+    pages.push(new URL(page.url()).pathname);
+    const links = page.getByRole("main").getByRole("listitem").getByRole("link");
+    await links.first().waitFor();
+    pages.push((await links.first().getAttribute("href")) ?? "");
+  }
+  await context.close();
+}
+
+async function settled(page: Page): Promise<void> {
+  await page.waitForLoadState("networkidle");
+  await page.locator('main [role="img"], main svg, main h1').first().waitFor();
+  // the plan comes from a worker
+  await page.waitForTimeout(600);
+}
+
+async function faultsOf(page: Page): Promise<readonly string[]> {
+  const seen = await new AxeBuilder({ page })
+    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
+    .analyze();
+  const axe = seen.violations.flatMap((it) =>
+    it.nodes.map((node) => `${it.id}: ${node.target.join(" ")}: ${node.failureSummary ?? ""}`),
+  );
+  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  const word = unwanted.exec(await wordsOn(page))?.[0];
+  return [
+    ...axe,
+    ...(spill > 0 ? [`the page is ${spill} px wider than the screen`] : []),
+    ...(word === undefined ? [] : [`says “${word}”`]),
+  ];
+}
+
+beforeAll(async () => {
+  [browser, server] = await Promise.all([openChromium(), startServer()]);
+  await openDemo("Open Marlsford, in pounds");
+  await openDemo("Open Cedar Fork, in dollars");
+  pages.push("/", "/no-such-page", pages[0]?.replace(/[^/]+\/classes$/, "nobody/classes") ?? "");
+});
+
+afterAll(async () => {
+  await browser.close();
+  await server.stop();
+  forget(server.data);
+});
+
+describe.each(looks)("on %s", (_name, options) => {
+  test("every page passes axe, fits the screen and uses our words", async () => {
+    const { context, page, errors } = await freshPage(browser, options);
+    expect(pages.length).toBe(11);
+    for (const path of pages) {
+      await page.goto(server.address + path);
+      await settled(page);
+      expect(await faultsOf(page), path).toEqual([]);
+      expect(await page.title(), path).toMatch(/Hallful/);
+    }
+    expect(errors.filter((it) => !it.includes("404"))).toEqual([]);
+    await context.close();
+  });
+});
