@@ -46,7 +46,8 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Pr
   return (
     <FormOf form={form}>
       <div className="stack sheet-heading">
-        <p className="answer">{sheet.heading}</p>
+        {/* heard when it changes, so that nobody needs to see the sheet to hear what a figure did */}
+        <output className="answer">{sheet.heading}</output>
         <nav className="contents" aria-label="On this sheet">
           {contents.map(([id, title]) => (
             <a key={id} href={`#${id}`}>

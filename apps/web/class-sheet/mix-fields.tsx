@@ -1,4 +1,4 @@
-import { payerName } from "#core/price";
+import { payerKey } from "#core/price";
 import { GuessAt } from "../fields/guess-at.tsx";
 import { useFormField } from "../fields/form.tsx";
 import { PercentField } from "../fields/percent-field.tsx";
@@ -14,7 +14,7 @@ export function MixFields({ document, change }: ClassPart) {
   const whole = Math.abs(percent - 100) < 1e-6;
   return (
     <fieldset className="fields">
-      <legend>Of 100 people on the mats, how many pay how</legend>
+      <legend>Of 100 people on the mats, how many …</legend>
       {keys.map((key) => (
         <PercentField
           key={key}
@@ -47,9 +47,21 @@ export function MixFields({ document, change }: ClassPart) {
   );
 }
 
+/** Reads on from the heading: "Of 100 people on the mats, how many … pay a single". */
 function labelOf(key: string): string {
-  const name = payerName(key);
-  return name.charAt(0).toUpperCase() + name.slice(1);
+  const payer = payerKey(key);
+  switch (payer?.kind) {
+    case "single":
+      return "pay a single";
+    case "concession":
+      return "pay the concession";
+    case "free":
+      return "come free";
+    case "pass":
+      return `come on a pass of ${payer.classes} classes`;
+    case undefined:
+      return key;
+  }
 }
 
 /** The ways to pay that there is a price for, and any other that still has a share. */

@@ -49,7 +49,7 @@ export function ClassPage() {
         halls={here.halls}
         hall={hall}
       />
-      <section className="part" aria-label="Keep or delete">
+      <section className="part no-print" aria-label="Keep or delete">
         <p className="row">
           <ExportButton
             label="Save to a file"

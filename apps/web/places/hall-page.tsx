@@ -44,7 +44,7 @@ export function HallPage() {
         <UsedBy names={used} />
       </div>
       <HallSheet opened={opened} practice={here.practice} />
-      <section className="part" aria-label="Keep or delete">
+      <section className="part no-print" aria-label="Keep or delete">
         <p className="row">
           <ExportButton
             label="Save to a file"

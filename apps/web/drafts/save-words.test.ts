@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { problem } from "#core/words";
+import { isTrouble, saveWords } from "./save-words.ts";
+
+const silent = problem("server-silent", "", "The server does not answer.", "Try again.");
+const full = problem("disk-full", "", "The disk is full.", "Make room.");
+
+test("a save says when, by the clock of the device", () => {
+  const at = new Date(2027, 0, 11, 18, 2).toISOString();
+  expect(saveWords({ kind: "saved", at }, false)).toBe("Saved 18:02.");
+  expect(saveWords({ kind: "saved", at: null }, false)).toBe("Saved.");
+});
+
+test("text that cannot be used is said to be on the device only", () => {
+  expect(saveWords({ kind: "saved", at: null }, true)).toBe(
+    "Saved. Fields that need mending are kept on this device.",
+  );
+});
+
+test("every line that is not saved says where the work is, and is trouble", () => {
+  const states = [
+    { kind: "kept", why: silent },
+    { kind: "refused", problems: [full] },
+    { kind: "clash" },
+  ] as const;
+  for (const state of states) {
+    expect(saveWords(state, false)).toMatch(/^Not saved: .* Kept on this device\.$/);
+    expect(isTrouble(state)).toBe(true);
+  }
+  expect(isTrouble({ kind: "sending" })).toBe(false);
+});
