@@ -189,6 +189,16 @@ test("more people than places, at the break-even and on an ordinary evening, is 
   );
 });
 
+test("an ordinary evening that fills the room is not more than there is room for", () => {
+  const eight = { capacity: 8, limitedBy: ["own cap"], sentence: "8 people, your own limit." } as const;
+  const { ordinary } = sheet({ capacity: eight });
+  expect(ordinary.kind === "ready" && ordinary.says.at(-1)).toBe(
+    "With all 8 places taken an evening leaves £32.60.",
+  );
+  const rows = ordinary.kind === "ready" ? ordinary.rows : [];
+  expect(rows.at(-1)?.marks).toEqual(["ordinary evening", "full"]);
+});
+
 test("a price below the cost per head says never in the heading and why in its part", () => {
   const { heading, prices } = sheet({
     document: { ...tuesdays, costs: { ...tuesdays.costs, perHead: "9.00" } },

@@ -110,20 +110,6 @@ test("CLASS-6 hours a year for a volume band are the charged hours of the class'
   expect([septemberHire(halvedFrom(14)), septemberHire(halvedFrom(15))]).toEqual([4 * 1400, 4 * 2800]);
 });
 
-test("CLASS-6 stated hours a year go before counted ones", () => {
-  const stated = { perHour: "14.00", hoursPerYear: 60, bands: [{ fromHoursPerYear: 50, factor: 0.5 }] };
-  // 95 min at 7.00 an hour: 11.0833 → 11.08 a session, four in September
-  expect(septemberHire(asHire(stated))).toBe(4 * 1108);
-});
-
-test("a class whose every date is closed has a year of no sessions and carries its fixed costs", () => {
-  const closed = { from: "2026-09-01", until: "2026-12-31", why: "floor resealed" };
-  const year = value(
-    classYear(asClass({ ...tuesdays, year: { ...tuesdays.year, closures: [closed] } }), asHire(terms), GBP),
-  );
-  expect([year.dates.length, year.lost.length, pounds(year.leaves)]).toEqual([0, 8, "-42.00"]);
-});
-
 const hall: HallDocument = hallDocumentSchema.parse({
   name: "Quay Street Mission Room",
   outline: [
@@ -136,6 +122,30 @@ const hall: HallDocument = hallDocumentSchema.parse({
   gaps: { side: 0.5, end: 0.3, wall: 0.5 },
   currency: "GBP",
   hire: terms,
+});
+
+test("CLASS-6 CLASS-7 a session on the same day a year later is of the next twelve months", () => {
+  const year = { from: "2026-09-08", until: "2027-09-08", closures: [], fixedPerYear: "52.00" };
+  const [tuesday, wednesday] = [2, 3].map(
+    (weekday) =>
+      value(eveningOf(asClass({ ...tuesdays, weekday, year }), hall, "GBP", "2026-10-20")).sessionsPerYear,
+  );
+  // Tuesdays 2026-09-08 to 2027-09-07 are 53; Wednesdays 2026-09-09 to 2027-09-01 are 52, and 2027-09-08 is too late
+  expect([tuesday, wednesday]).toEqual([53, 52]);
+});
+
+test("CLASS-6 stated hours a year go before counted ones", () => {
+  const stated = { perHour: "14.00", hoursPerYear: 60, bands: [{ fromHoursPerYear: 50, factor: 0.5 }] };
+  // 95 min at 7.00 an hour: 11.0833 → 11.08 a session, four in September
+  expect(septemberHire(asHire(stated))).toBe(4 * 1108);
+});
+
+test("a class whose every date is closed has a year of no sessions and carries its fixed costs", () => {
+  const closed = { from: "2026-09-01", until: "2026-12-31", why: "floor resealed" };
+  const year = value(
+    classYear(asClass({ ...tuesdays, year: { ...tuesdays.year, closures: [closed] } }), asHire(terms), GBP),
+  );
+  expect([year.dates.length, year.lost.length, pounds(year.leaves)]).toEqual([0, 8, "-42.00"]);
 });
 
 test("CLASS-7 a class and its hall make an evening document that answers for its date", () => {

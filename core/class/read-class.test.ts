@@ -81,6 +81,10 @@ test("CLASS-2 a year runs forwards, for two years at most, and each closure says
   ]);
 });
 
+test("CLASS-1 there may be no mats at all, and a thousand, and no limit", () => {
+  expect(problemsOf({ matsOwned: 0, ownCap: 1000, insurerCap: null })).toEqual([]);
+});
+
 test("CLASS-1 an ordinary evening may be a mean", () => {
   expect(problemsOf({ heads: 9.5 })).toEqual([]);
 });
