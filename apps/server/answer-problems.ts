@@ -16,8 +16,9 @@ const statuses: Readonly<Record<string, number>> = {
   "request-too-large": 413,
   "request-not-json": 415,
   "disk-full": 507,
-  "store-busy": 503,
-  "store-read-only": 503,
+  // not 502 to 504, by which a proxy says that there is no server behind it
+  "store-busy": 423,
+  "store-read-only": 500,
   "data-file-damaged": 500,
   "stored-document-unreadable": 500,
   unexpected: 500,
@@ -37,7 +38,7 @@ export function answerProblems(reply: FastifyReply, problems: readonly Problem[]
 export function problemsInsteadOfErrors(server: FastifyInstance, log: (error: unknown) => void): void {
   server.setErrorHandler((error: FastifyError, _request, reply) => {
     const problems = problemsOf(error);
-    if (statusOf(problems) === 500) log(error);
+    if (problems.some((it) => it.code === "unexpected")) log(error);
     return answerProblems(reply, problems);
   });
 }

@@ -2,6 +2,8 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { readdirSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { join } from "node:path";
+import { practiceWholeContract } from "#app/ports";
+import { marlsford } from "#demo";
 import { built, temporaryFolder } from "#testing";
 import manifest from "../../package.json" with { type: "json" };
 import { afterAll, describe, expect, it, onTestFinished } from "vitest";
@@ -56,6 +58,30 @@ describe("the server as it is started", () => {
     expect(server.err().split("\n")).toHaveLength(2);
   });
 
+  it("has on disk whatever it said was saved, when it is killed in the middle of saving", async () => {
+    const data = join(temporaryFolder(), "practice.sqlite");
+    const port = await freePort();
+    const ask = asker(port);
+    const acknowledged: string[] = [];
+    for (const round of [1, 2, 3]) {
+      const server = start(["--port", String(port), "--data", data]);
+      // oxlint-disable no-await-in-loop -- one life of the server after the other
+      await server.says("ready at");
+      await ask("POST", "", { action: "action-open", id: "oriel", start: "empty" });
+      const saving = saveUntilItDies(ask, round, acknowledged);
+      await new Promise((resolve) => setTimeout(resolve, 150 * round));
+      server.child.kill("SIGKILL");
+      await Promise.all([saving, server.ended]);
+      // oxlint-enable no-await-in-loop
+    }
+    const server = start(["--port", String(port), "--data", data]);
+    await server.says("ready at");
+    const whole = practiceWholeContract.parse(await ask("GET", "/oriel"));
+    const kept = new Set(whole.halls.map((it) => it.id));
+    expect(acknowledged.length).toBeGreaterThan(3);
+    expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
+  });
+
   it("starts on no file of another program", async () => {
     const data = join(temporaryFolder(), "letter.txt");
     writeFileSync(data, "Dear hall committee");
@@ -64,6 +90,37 @@ describe("the server as it is started", () => {
     expect(server.err()).toContain("[data-file-foreign]");
   });
 });
+
+type Ask = (method: string, path: string, body?: object) => Promise<unknown>;
+
+function asker(port: number): Ask {
+  return async (method, path, body) => {
+    const answer = await fetch(`http://127.0.0.1:${port}/api/practices${path}`, {
+      method,
+      headers: { "content-type": "application/json" },
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    });
+    const read: unknown = await answer.json();
+    if (!answer.ok) throw new Error(JSON.stringify(read));
+    return read;
+  };
+}
+
+/** Saves one hall after another, noting each that the server said it had; ends when nobody answers. */
+async function saveUntilItDies(ask: Ask, round: number, acknowledged: string[]): Promise<void> {
+  const document = marlsford.halls[0]?.document;
+  try {
+    for (let count = 1; ; count += 1) {
+      const id = `hall-${round}-${count}`;
+      // oxlint-disable-next-line no-await-in-loop -- one save after the other
+      await ask("PUT", `/oriel/halls/${id}`, { action: `action-${id}`, from: 0, document });
+      acknowledged.push(id);
+    }
+  } catch (error) {
+    // the fetch of Node says TypeError when the other side is gone
+    if (!(error instanceof TypeError || error instanceof SyntaxError)) throw error;
+  }
+}
 
 function start(words: readonly string[], environment: Readonly<Record<string, string>> = {}) {
   const child: ChildProcess = spawn(process.execPath, [script, ...words], { env: environment });

@@ -254,7 +254,7 @@ describe("a request that cannot be used is told as problems:", () => {
     expect(status("not-found")).toBe(404);
     expect(status("changed-elsewhere")).toBe(409);
     expect(status("disk-full")).toBe(507);
-    expect(status("store-busy")).toBe(503);
+    expect(status("store-busy")).toBe(423);
     expect(status("mix-not-one")).toBe(422);
   });
 });
