@@ -1,8 +1,8 @@
-import { checkPlaced, type Floor, linesPlan, type LinesOptions } from "#kernels/packing";
+import { checkPlaced, type Fault, type Floor, linesPlan, type LinesOptions } from "#kernels/packing";
 import type { Hall } from "./hall.ts";
 import { hallFrame } from "./hall-frame.ts";
-import { layLines } from "./lay-lines.ts";
-import type { MatPlan, PlacedMat } from "./mat-plan-types.ts";
+import { type LaidLines, layLines } from "./lay-lines.ts";
+import type { MatPlan } from "./mat-plan-types.ts";
 import { setOut } from "./set-out.ts";
 import { wholeCentimetres } from "./whole-centimetres.ts";
 
@@ -16,9 +16,9 @@ export function matPlan(hall: Hall, options: LinesOptions = {}): MatPlan {
   const axes = hall.axis === "auto" ? hall.axis : [hall.axis];
   const found = linesPlan(floor, hall.mat, hall.gaps, axes, options);
   const exact = layLines(hall, found.lines, found.direction, hallFrame(hall));
-  const laid = wholeCentimetres(hall, floor, exact);
+  const laid = allowedLines(hall, floor, exact);
   const mats = laid.lines.flat();
-  mustBeAllowed(hall, floor, mats, found.count);
+  if (mats.length !== found.count) throw new Error(`${mats.length} mats where ${found.count} were found`);
   const { count, bound, proven, axis, steps } = found;
   return { arrangement: "lines", count, bound, proven, axis, mats, setOut: setOut(hall, laid), steps };
 }
@@ -33,9 +33,18 @@ export function floorToFill(hall: Hall): Floor {
   };
 }
 
-function mustBeAllowed(hall: Hall, floor: Floor, mats: readonly PlacedMat[], count: number): void {
-  const faults = checkPlaced(floor, hall.mat, hall.gaps, mats);
-  if (faults.length === 0 && mats.length === count) return;
+/** On whole centimetres where one of the two ways gives a plan that is allowed, else as they are. */
+function allowedLines(hall: Hall, floor: Floor, exact: LaidLines): LaidLines {
+  for (const how of ["quickly", "carefully"] as const) {
+    const whole = wholeCentimetres(hall, floor, exact, how);
+    if (faultsOf(hall, floor, whole).length === 0) return whole;
+  }
+  const faults = faultsOf(hall, floor, exact);
+  if (faults.length === 0) return exact;
   const says = faults.slice(0, 3).map((fault) => `${fault.kind} (${fault.pieces.join(", ")})`);
-  throw new Error(`not a plan for “${hall.name}”: ${mats.length} of ${count} mats; ${says.join("; ")}`);
+  throw new Error(`not a plan for “${hall.name}”: ${says.join("; ")}`);
+}
+
+function faultsOf(hall: Hall, floor: Floor, laid: LaidLines): readonly Fault[] {
+  return checkPlaced(floor, hall.mat, hall.gaps, laid.lines.flat());
 }

@@ -11,23 +11,36 @@ const HAIR = 1e-3;
 
 /**
  * The same lines, each shifted by less than a centimetre so that its two figures for the tape are whole
- * centimetres, where the plan stays allowed; a line that cannot be shifted keeps its exact place. Upright halls
- * measured in centimetres come as they are.
+ * centimetres, where that is allowed; a line that cannot be shifted keeps its exact place. Upright halls measured
+ * in centimetres come as they are.
+ *
+ * "quickly" looks only at both ends of each line, where a shift mostly fails, and is right on nearly every floor;
+ * "carefully" at each line and the one before it. The whole is for the caller to check: the lines of two wings
+ * that lie side by side are not held against one another here.
  */
-export function wholeCentimetres(hall: Hall, floor: Floor, laid: LaidLines): LaidLines {
+export function wholeCentimetres(
+  hall: Hall,
+  floor: Floor,
+  laid: LaidLines,
+  how: "quickly" | "carefully",
+): LaidLines {
   const reference = lineReference(hall.outline, hall.mat, laid);
-  let before: readonly PlacedMat[] = [];
-  let shifted = false;
-  const lines = laid.lines.map((mats) => {
+  const isAllowed = (mats: readonly PlacedMat[]): boolean =>
+    checkPlaced(floor, hall.mat, hall.gaps, mats).length === 0;
+  const lines: (readonly PlacedMat[])[] = [];
+  for (const mats of laid.lines) {
+    const before = lines.at(-1) ?? [];
     const tried = shiftsOf(hall, laid, reference.at, mats).find(
-      (it) => it.still || checkPlaced(floor, hall.mat, hall.gaps, [...before, ...it.mats]).length === 0,
+      (it) =>
+        it.still || (isAllowed(endsOf(it.mats)) && (how === "quickly" || isAllowed([...before, ...it.mats]))),
     );
-    before = tried?.mats ?? mats;
-    shifted ||= tried?.still === false;
-    return before;
-  });
-  if (!shifted || checkPlaced(floor, hall.mat, hall.gaps, lines.flat()).length > 0) return laid;
+    lines.push(tried?.mats ?? mats);
+  }
   return { ...laid, lines };
+}
+
+function endsOf(mats: readonly PlacedMat[]): readonly PlacedMat[] {
+  return mats.length < 3 ? mats : [...mats.slice(0, 1), ...mats.slice(-1)];
 }
 
 type Shifted = { readonly still: boolean; readonly mats: readonly PlacedMat[] };
