@@ -71,3 +71,4 @@ export { type HallFrame, hallFrame, wallInWords } from "./hall-frame.ts";
 export { floorToFill, matPlan } from "./mat-plan.ts";
 export { setOutSentences } from "./set-out-sentences.ts";
 export { planInWords } from "./plan-in-words.ts";
+export { snapInLine } from "./snap-in-line.ts";

@@ -38,15 +38,17 @@ function WallMark({ handle, outline, view }: Props & { readonly handle: Extract<
   const to = toPaper(view, outline[(handle.wall + 1) % outline.length] ?? [0, 0]);
   const [x, y] = middle(from, to);
   const angle = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  // no longer than half of a short wall, so that corners stay free
+  const long = Math.min(18, Math.hypot(to[0] - from[0], to[1] - from[1]) / 2);
   const thin = handle.shape.kind === "floor" ? 26 : 20;
   return (
     <>
       <line className="floor-hit" x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} strokeWidth={thin} />
       <rect
         className="floor-mark"
-        x={x - 9}
+        x={x - long / 2}
         y={y - 3}
-        width={18}
+        width={long}
         height={6}
         transform={`rotate(${angle} ${x} ${y})`}
       />

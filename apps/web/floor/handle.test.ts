@@ -29,6 +29,12 @@ describe("dragged", () => {
     expect(part.outline[1]).toEqual([8110, -70]);
   });
 
+  it("keeps a corner in line with its neighbours under a trembling hand", () => {
+    // 12000 + 60 is within 100 of corner D at 12000
+    const part = dragged(room, { kind: "corner", shape: floor, corner: 2 }, [700, 60], 100);
+    expect(part.outline[2]).toEqual([8700, 12_000]);
+  });
+
   it("moves a wall only out or in, however the pointer strays along it", () => {
     const part = dragged(room, { kind: "wall", shape: floor, wall: 1 }, [500, 3000]);
     expect(part.outline).toEqual(rectangleFloor(8500, 12_000));

@@ -12,6 +12,7 @@ import {
   outlineOf,
   outwardOf,
   type ShapeRef,
+  snapInLine,
   snapLength,
   wallsOf,
 } from "#core/hall";
@@ -37,13 +38,18 @@ export function handleKey(handle: Handle): string {
   }
 }
 
-/** The floor after the handle was drawn by so much, from the floor as it was when the drag began. */
-export function dragged(part: FloorPart, handle: Handle, by: Point): FloorPart {
+/**
+ * The floor after the handle was drawn by so much, from the floor as it was when the drag began. Within `reach`
+ * millimetres of its neighbours' lines a corner takes them, so that a hand does not put walls askew.
+ */
+export function dragged(part: FloorPart, handle: Handle, by: Point, reach = 0): FloorPart {
   switch (handle.kind) {
     case "corner": {
-      const at = outlineOf(part, handle.shape)[handle.corner];
+      const outline = outlineOf(part, handle.shape);
+      const at = outline[handle.corner];
       if (at === undefined) return part;
-      return changed(part, moveCorner(part, handle.shape, handle.corner, [at[0] + by[0], at[1] + by[1]]));
+      const to = snapInLine(outline, handle.corner, [at[0] + by[0], at[1] + by[1]], reach);
+      return changed(part, moveCorner(part, handle.shape, handle.corner, to));
     }
     case "wall": {
       const out = outwardOf(outlineOf(part, handle.shape), handle.wall);

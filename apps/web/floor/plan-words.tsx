@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { printFloor } from "./print-floor.ts";
 import { type Hall, type MatPlan, planInWords, setOutSentences } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 
@@ -20,7 +21,7 @@ export const PlanWords = memo(function PlanWords({ hall, plan, units }: Props) {
           ))}
         </ol>
         <p className="no-print">
-          <button type="button" className="button" onClick={() => print()}>
+          <button type="button" className="button" onClick={printFloor}>
             Print the plan and these figures
           </button>
         </p>

@@ -26,6 +26,9 @@ export type Dragging = {
   readonly leave: () => void;
 };
 
+/** Pixels within which a corner is in line with the next one: about a hand's tremble, some 10 cm of a usual hall. */
+const IN_LINE = 5;
+
 /** Drags a handle of the floor: shown at most once a frame, settled when the pointer is lifted. */
 export function useDrag(svg: RefObject<SVGSVGElement | null>, floor: FloorHistory, view: Viewport): Dragging {
   const drag = useRef<Drag | null>(null);
@@ -36,7 +39,7 @@ export function useDrag(svg: RefObject<SVGSVGElement | null>, floor: FloorHistor
 
   // by how far the pointer went, not by where it is: words above the drawing may push the sheet down meanwhile
   const placed = ({ base, handle, from, reach }: Drag, [x, y]: Point): FloorPart =>
-    dragged(base, handle, floorDelta([x - from[0], y - from[1]], reach));
+    dragged(base, handle, floorDelta([x - from[0], y - from[1]], reach), IN_LINE * reach);
   const stop = () => {
     cancelAnimationFrame(frame.current);
     frame.current = 0;
