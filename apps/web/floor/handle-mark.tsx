@@ -1,8 +1,9 @@
+import { outwardOf } from "#core/hall";
 import type { Polygon } from "#kernels/geometry";
 import { middle } from "./dimension-placing.ts";
 import type { Handle } from "./handle.ts";
 import { cornerReach } from "./corner-reach.ts";
-import { pointsText, toPaper, type Viewport } from "./viewport.ts";
+import { boxAround, pointsText, toPaper, type Viewport } from "./viewport.ts";
 
 type Props = { readonly handle: Handle; readonly outline: Polygon; readonly view: Viewport };
 
@@ -40,10 +41,17 @@ function WallMark({ handle, outline, view }: Props & { readonly handle: Extract<
   const angle = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   // no longer than half of a short wall, so that corners stay free
   const long = Math.min(18, Math.hypot(to[0] - from[0], to[1] - from[1]) / 2);
-  const thin = handle.shape.kind === "floor" ? 26 : 20;
+  const { thick, out } = wallGround(handle, outline, view);
   return (
     <>
-      <line className="floor-hit" x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} strokeWidth={thin} />
+      <line
+        className="floor-hit"
+        x1={from[0] + out[0]}
+        y1={from[1] + out[1]}
+        x2={to[0] + out[0]}
+        y2={to[1] + out[1]}
+        strokeWidth={thick}
+      />
       <rect
         className="floor-mark"
         x={x - long / 2}
@@ -54,4 +62,18 @@ function WallMark({ handle, outline, view }: Props & { readonly handle: Extract<
       />
     </>
   );
+}
+
+/**
+ * A wall of the floor is hit 17 px outside and 5 px inside, where a radiator may stand against it; the side of a
+ * thing on the floor up to 10 px on either side, but no more than an eighth of it, so that its middle moves it.
+ */
+function wallGround(handle: Extract<Handle, { kind: "wall" }>, outline: Polygon, view: Viewport) {
+  if (handle.shape.kind === "floor") {
+    const [x, y] = outwardOf(outline, handle.wall);
+    return { thick: 22, out: [6 * x, -6 * y] as const };
+  }
+  const box = boxAround(outline);
+  const least = Math.min(box.right - box.left, box.top - box.bottom) * view.scale;
+  return { thick: Math.min(20, Math.max(6, least / 4)), out: [0, 0] as const };
 }
