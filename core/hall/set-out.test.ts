@@ -1,11 +1,12 @@
-import { checkPlaced } from "#kernels/packing";
-import { aHall, randomHalls, randomLs, randomRooms } from "#testing";
-import { assert, constantFrom, oneof, property } from "fast-check";
+import { type Point, pointToSegment, type Polygon } from "#kernels/geometry";
+import { checkPlaced, rectangleOf } from "#kernels/packing";
+import { aHall, randomConvexFloors, randomHalls, randomLs, randomRooms } from "#testing";
+import { assert, constantFrom, integer, oneof, property, record } from "fast-check";
 import { expect, test } from "vitest";
 import { wallsOf } from "./floor-walls.ts";
 import type { Hall } from "./hall.ts";
 import { floorToFill, matPlan } from "./mat-plan.ts";
-import type { MatPlan, PlacedMat } from "./mat-plan-types.ts";
+import type { MatPlan, PlacedMat, StringEnd } from "./mat-plan-types.ts";
 import { gapPresetNames, gapPresets } from "./presets.ts";
 import { setOutSentences } from "./set-out-sentences.ts";
 
@@ -183,3 +184,36 @@ test("HALL-15: no figure of any hall is less than nothing", () => {
     }),
   );
 });
+
+test("HALL-17: the string for the first line touches the near edge of every mat in it", () => {
+  const turned = record({ outline: randomConvexFloors(), axis: integer({ min: 1, max: 89 }) });
+  let strings = 0;
+  assert(
+    property(turned, ({ outline, axis }) => {
+      const hall: Hall = { ...aHall(), outline, axis };
+      const { setOut, mats } = matPlan(hall);
+      const [line] = setOut.lines;
+      if (setOut.string === null || line === undefined) return;
+      strings += 1;
+      const [from, to] = [setOut.string.from, setOut.string.to].map((end) => pointOnWall(outline, end));
+      if (from === undefined || to === undefined) throw new Error("a string has two ends");
+      for (const mat of mats.slice(0, line.centres.length)) {
+        const off = rectangleOf(mat, hall.mat).map((corner) => pointToSegment(corner, from, to));
+        const [, second] = off.sort((a, b) => a - b);
+        // the ends are to the millimetre, so the string is at most half of one off
+        expect(second).toBeLessThan(1);
+      }
+    }),
+  );
+  expect(strings).toBeGreaterThan(20);
+});
+
+function pointOnWall(outline: Polygon, { corner, distance }: StringEnd): Point {
+  const wall = wallsOf(outline).find((it) => it.name.startsWith(`${corner}–`));
+  if (wall === undefined) throw new Error(`no wall leaves ${corner}`);
+  const share = distance / wall.length;
+  return [
+    wall.from[0] + share * (wall.to[0] - wall.from[0]),
+    wall.from[1] + share * (wall.to[1] - wall.from[1]),
+  ];
+}
