@@ -22,9 +22,9 @@ export function MinuteFields({ document, change }: ClassPart) {
     <fieldset className="fields">
       <legend>Minutes of an evening</legend>
       {field("setUp", "Setting up", "From the key in the door until the class begins")}
-      {field("class", "The class itself")}
+      {field("class", "The class")}
       {field("packDown", "Packing away", "Until the door is locked")}
-      {field("travel", "On the way", "There and back")}
+      {field("travel", "Travel", "There and back")}
       {field("preparation", "Preparation")}
       {field("admin", "Messages and money")}
     </fieldset>

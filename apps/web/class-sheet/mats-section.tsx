@@ -19,7 +19,8 @@ type Props = ClassPart & {
 
 /** How many mats there is room for, where each lies, and how to set them out with a tape. */
 export function MatsSection({ document, change, practice, hall, answers, typed }: Props) {
-  const { planned, floorProblems, working } = answers;
+  const { planned, working, sheet } = answers;
+  const floorProblems = sheet.mats.kind === "unsound" ? sheet.mats.problems : answers.floorProblems;
   return (
     <SheetSection
       id="mats"
@@ -35,7 +36,7 @@ export function MatsSection({ document, change, practice, hall, answers, typed }
             <ProblemList problems={floorProblems} announce={false} />
           </>
         ) : (
-          <PartAnswer part={answers.sheet.mats} typed={typed} fields={["mats", "ownCap", "insurerCap"]} />
+          <PartAnswer part={sheet.mats} typed={typed} fields={["mats", "ownCap", "insurerCap"]} />
         )
       }
       picture={

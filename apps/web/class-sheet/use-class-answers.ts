@@ -39,7 +39,7 @@ export function useClassAnswers(
   return {
     sheet,
     planned,
-    working: fitted.old || (plan === null && laid?.ok === true),
+    working: laid?.ok === true && (plan === null || fitted.old),
     floorProblems,
     problems,
   };
