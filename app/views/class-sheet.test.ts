@@ -228,6 +228,15 @@ test("a hall in another currency than the practice is a problem in every part of
   }
 });
 
+test("a year that comes out level leaves nothing, and one below it is short", () => {
+  // the evenings leave 4 × 32.60 + 3 × 29.60 = 219.20
+  const [level, short] = ["219.20", "219.21"].map(
+    (fixedPerYear) => sheet({ document: { ...tuesdays, year: { ...tuesdays.year, fixedPerYear } } }).year,
+  );
+  expect(level?.kind === "ready" && level.says[0]).toContain("leaves £0.00 after £219.20 of fixed costs.");
+  expect(short?.kind === "ready" && short.says[0]).toContain("is £0.01 short after £219.21 of fixed costs.");
+});
+
 test("a known number of people has no range", () => {
   const { ordinary } = sheet({ document: { ...tuesdays, guesses: [] } });
   expect(ordinary).toMatchObject({ restsOn: "", guessNames: [] });

@@ -85,6 +85,11 @@ test("CLASS-1 there may be no mats at all, and a thousand, and no limit", () => 
   expect(problemsOf({ matsOwned: 0, ownCap: 1000, insurerCap: null })).toEqual([]);
 });
 
+test("CLASS-1 mats may stand without gaps, and be as small as a cushion", () => {
+  const mats = { mat: { length: 0.1, width: 5 }, gaps: { side: 0, end: 0, wall: 10 } };
+  expect(problemsOf({ mats })).toEqual([]);
+});
+
 test("CLASS-1 an ordinary evening may be a mean", () => {
   expect(problemsOf({ heads: 9.5 })).toEqual([]);
 });

@@ -6,6 +6,8 @@ export type SlotTimes = {
   readonly setUp: number;
   readonly packDown: number;
   readonly needed: number;
+  /** the needed time up to the next multiple of the increment */
+  readonly stepped: number;
   readonly charged: number;
 };
 

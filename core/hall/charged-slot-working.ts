@@ -37,12 +37,11 @@ function withFree(count: number, free: number, what: string): string {
 
 function chargedLine(terms: HireTerms, times: SlotTimes): WorkingLine {
   const amount = `${times.charged} min`;
-  const stepped = Math.ceil(times.needed / terms.increment) * terms.increment;
-  if (terms.minimum > stepped) {
+  if (terms.minimum > times.stepped) {
     return { label: "Time charged", sum: `${times.needed} min, at least ${terms.minimum}`, amount };
   }
   const sum =
-    stepped === times.needed
+    times.stepped === times.needed
       ? `${times.needed} min as it is`
       : `${times.needed} min, up to the next ${terms.increment}`;
   return { label: "Time charged", sum, amount };

@@ -62,6 +62,19 @@ test("HIRE-3 the charged time is the next multiple of the increment, and the min
   ]).toEqual([105, 120, 120, 95, 100, 105]);
 });
 
+const chargedLine = (minimumMinutes: number, incrementMinutes: number): string | undefined =>
+  sums(slot({ perHour: "14.00", minimumMinutes, incrementMinutes }))[1];
+
+test("HIRE-3 HIRE-10 the working says whether the step, the minimum or neither made the charged time", () => {
+  // 95 needed: steps of 30 make 120, which a minimum of 100 or 120 leaves alone and one of 130 does not
+  expect([chargedLine(100, 30), chargedLine(120, 30), chargedLine(130, 30), chargedLine(0, 5)]).toEqual([
+    "Time charged: 95 min, up to the next 30 = 120 min",
+    "Time charged: 95 min, up to the next 30 = 120 min",
+    "Time charged: 95 min, at least 130 = 130 min",
+    "Time charged: 95 min as it is = 95 min",
+  ]);
+});
+
 test("HIRE-3 a cheaper hour with a two-hour minimum may cost more than a dearer one by the half hour", () => {
   // 14.00 with 2 h minimum: 28.00; 18.00 by the half hour for a need of 60 + 15 + 10 = 85 → 90 min: 27.00
   const short = { setUp: 15, class: 60, packDown: 10 };

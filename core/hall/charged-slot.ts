@@ -44,7 +44,7 @@ function slotTimes(terms: HireTerms, slot: SlotMinutes): SlotTimes {
   const packDown = Math.max(0, slot.packDown - terms.freeAfter);
   const needed = setUp + slot.class + packDown;
   const stepped = Math.ceil(needed / terms.increment) * terms.increment;
-  return { setUp, packDown, needed, charged: Math.max(terms.minimum, stepped) };
+  return { setUp, packDown, needed, stepped, charged: Math.max(terms.minimum, stepped) };
 }
 
 /** Minutes added by rounding or by the minimum are billed at the full rate: only set-up carries its factor. */
