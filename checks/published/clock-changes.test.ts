@@ -1,4 +1,4 @@
-// Clock changes of Europe/London and America/New_York in 2026 and 2027, from the zone rules (IANA time
+// Clock changes of Europe/London, America/New_York and America/Chicago in 2026 and 2027, from the zone rules (IANA time
 // zone database, files europe and northamerica, rules EU and US), read there; the local times beside
 // them are worked out from those rules by hand.
 import { beforeStart, readPlainDate, readPlainTime, zonedStart } from "#kernels/calendar";
@@ -25,6 +25,8 @@ test.each([
   ["America/New_York", "2026-11-01T06:00:00Z", "2026-10-31"],
   ["America/New_York", "2027-03-14T07:00:00Z", "2027-03-13"],
   ["America/New_York", "2027-11-07T06:00:00Z", "2027-11-06"],
+  ["America/Chicago", "2026-03-08T08:00:00Z", "2026-03-07"],
+  ["America/Chicago", "2026-11-01T07:00:00Z", "2026-10-31"],
 ])("the clocks of %s change at %s", (zone, instant, eve) => {
   const change = start(eve, "12:00", zone).getTimeZoneTransition("next");
   expect(change?.toInstant().toString()).toBe(instant);
