@@ -36,7 +36,7 @@ function Chain({ links, view, units }: ChainProps) {
 }
 
 /** Pixels to a sign below which a figure would run into its neighbours; the set-out list has it anyway. */
-const LEAST_ROOM = 3.5;
+const LEAST_ROOM = 5;
 
 function Link(props: { readonly link: ChainLink; readonly figure: boolean } & Pick<Props, "view" | "units">) {
   const { link, figure, view, units } = props;

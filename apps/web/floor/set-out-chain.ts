@@ -28,7 +28,7 @@ export function setOutChains(plan: MatPlan, mat: Mat): SetOutChains {
   const halfAcross = halfExtent(start, step, mat);
   // beside the mats rather than over them, on the side where the first figures are measured
   const beside: Point = along(start.centre, step, -halfAcross - Math.min(figures.from / 2, BESIDE));
-  const before: Point = along(start.centre, run, -halfAlong - Math.min(figures.first / 2, BESIDE));
+  const before: Point = along(start.centre, run, acrossAt(first, halfAlong, figures.first));
   return {
     alongLine: [linkBack(beside, run, halfAlong, figures.first), ...centreLinks(first, start.centre, beside)],
     across: [
@@ -36,6 +36,21 @@ export function setOutChains(plan: MatPlan, mat: Mat): SetOutChains {
       ...lineLinks(lines, plan, before, step, halfAcross),
     ],
   };
+}
+
+/**
+ * How far along the first line the chain across stands, from its first centre: in the gap in the middle of the line,
+ * clear of the first figures; before the first mat where there are fewer than three.
+ */
+function acrossAt(line: readonly PlacedMat[], halfAlong: number, first: number): number {
+  const middle = Math.floor(line.length / 2);
+  const [start, one, other] = [line[0], line[middle], line[middle + 1]];
+  if (start === undefined || one === undefined || other === undefined || middle === 0) {
+    return -halfAlong - Math.min(first / 2, BESIDE);
+  }
+  const from = ({ centre }: PlacedMat) =>
+    Math.hypot(centre[0] - start.centre[0], centre[1] - start.centre[1]);
+  return (from(one) + from(other)) / 2;
 }
 
 /** Half of a usual gap, in millimetres. */
