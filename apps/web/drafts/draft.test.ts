@@ -74,6 +74,14 @@ test("a newer version of the server is taken when nothing here is unsent", () =>
   expect(heardVersion(openDraft(3, "old"), 4, "theirs").document).toBe("theirs");
 });
 
+test("the text of a bad field outlives a newer version of the server", () => {
+  const bad = changeTyped(openDraft(3, "old"), "heads", "about nine");
+  expect(heardVersion(bad, 4, "theirs")).toMatchObject({
+    document: "theirs",
+    typed: { heads: "about nine" },
+  });
+});
+
 test("a newer version of the server is a clash when something here is unsent", () => {
   const draft = heardVersion(changeDocument(openDraft(3, "old"), "mine"), 4, "theirs");
   expect(draft.state.kind).toBe("clash");

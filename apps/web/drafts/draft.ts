@@ -108,7 +108,8 @@ export function heardVersion<Document>(
 ): Draft<Document> {
   if (version <= draft.from) return draft;
   if (draft.sending !== null) return draft;
-  return draft.unsent ? { ...draft, state: { kind: "clash" } } : openDraft(version, document);
+  if (draft.unsent) return { ...draft, state: { kind: "clash" } };
+  return { ...openDraft(version, document), typed: draft.typed };
 }
 
 /** After a clash: what is here goes over the server's version. */

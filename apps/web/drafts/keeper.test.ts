@@ -36,6 +36,7 @@ function open(version = 1, document = "old") {
       fetch: () => Promise.resolve(good({ version: server.version, document: server.document })),
       keep: (draft) => {
         kept.draft = draft;
+        return true;
       },
       drop: () => {
         kept.draft = null;

@@ -22,7 +22,8 @@ const NEXT_TRY = 15_000;
 export type KeeperWorld<Document> = {
   readonly send: (sending: Sending<Document>) => Promise<Result<{ readonly version: number }>>;
   readonly fetch: () => Promise<Result<{ readonly version: number; readonly document: Document } | null>>;
-  readonly keep: (draft: Draft<Document>) => void;
+  /** false where the device refuses to keep it: no room, or storage shut off */
+  readonly keep: (draft: Draft<Document>) => boolean;
   readonly drop: () => void;
   readonly saved: (version: number, document: Document) => void;
   readonly newId: () => string;
@@ -35,6 +36,7 @@ export type Keeper<Document> = ReturnType<typeof keeperOf<Document>>;
 export function keeperOf<Document>(world: KeeperWorld<Document>, opened: Draft<Document>) {
   let draft = opened;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let onDevice = true;
   const listeners = new Set<() => void>();
 
   const put = (next: Draft<Document>) => {
@@ -42,7 +44,7 @@ export function keeperOf<Document>(world: KeeperWorld<Document>, opened: Draft<D
     draft = next;
     const clean = !draft.unsent && draft.sending === null && Object.keys(draft.typed).length === 0;
     if (clean) world.drop();
-    else world.keep(draft);
+    else onDevice = world.keep(draft);
     for (const listener of listeners) listener();
   };
   const later = (milliseconds: number) => {
@@ -79,6 +81,8 @@ export function keeperOf<Document>(world: KeeperWorld<Document>, opened: Draft<D
 
   return {
     read: () => draft,
+    /** whether the last change that is not saved is at least on the device */
+    onDevice: () => onDevice,
     subscribe: (listener: () => void) => {
       listeners.add(listener);
       return () => {

@@ -17,6 +17,13 @@ test("text that cannot be used is said to be on the device only", () => {
   );
 });
 
+test("a device that keeps nothing is not said to keep anything", () => {
+  expect(saveWords({ kind: "kept", why: silent }, true, false)).toBe(
+    "Not saved: the server does not answer. This device keeps nothing: do not close the page.",
+  );
+  expect(saveWords({ kind: "saved", at: null }, true, false)).toBe("Saved.");
+});
+
 test("every line that is not saved says where the work is, and is trouble", () => {
   const states = [
     { kind: "kept", why: silent },

@@ -1,8 +1,9 @@
 import type { SaveState } from "./draft.ts";
 
 /** The line that says where her work is: "Saved 18:02." Times as HH:MM of the device. */
-export function saveWords(state: SaveState, hasBadFields: boolean): string {
-  const fields = hasBadFields ? " Fields that need mending are kept on this device." : "";
+export function saveWords(state: SaveState, hasBadFields: boolean, onDevice = true): string {
+  const fields = hasBadFields && onDevice ? " Fields that need mending are kept on this device." : "";
+  const where = onDevice ? "Kept on this device." : "This device keeps nothing: do not close the page.";
   switch (state.kind) {
     case "saved":
       return `${state.at === null ? "Saved." : `Saved ${clock(state.at)}.`}${fields}`;
@@ -10,11 +11,11 @@ export function saveWords(state: SaveState, hasBadFields: boolean): string {
     case "sending":
       return "Saving …";
     case "kept":
-      return "Not saved: the server does not answer. Kept on this device.";
+      return `Not saved: the server does not answer. ${where}`;
     case "refused":
-      return `Not saved: ${state.problems[0]?.says ?? "the server refused it."} Kept on this device.`;
+      return `Not saved: ${state.problems[0]?.says ?? "the server refused it."} ${where}`;
     case "clash":
-      return "Not saved: this was changed somewhere else. Kept on this device.";
+      return `Not saved: this was changed somewhere else. ${where}`;
   }
 }
 

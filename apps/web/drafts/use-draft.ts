@@ -25,9 +25,15 @@ export function useDraft<K extends Kind>(
   useEffect(() => {
     if (keeper === null) return;
     const retry = () => void keeper.flush();
+    // the browser asks before it closes a page whose work is nowhere else
+    const warn = (event: Event) => {
+      if (keeper.read().unsent && !keeper.onDevice()) event.preventDefault();
+    };
     globalThis.addEventListener("online", retry);
     globalThis.addEventListener("pagehide", retry);
+    globalThis.addEventListener("beforeunload", warn);
     return () => {
+      globalThis.removeEventListener("beforeunload", warn);
       globalThis.removeEventListener("online", retry);
       globalThis.removeEventListener("pagehide", retry);
     };

@@ -13,7 +13,7 @@ type Props<Document> = {
 
 /** The line at the top that says whether her work is saved, with the way out when it is not. */
 export function SaveBar<Document>({ what, draft, keeper }: Props<Document>) {
-  const words = saveWords(draft.state, Object.keys(draft.typed).length > 0);
+  const words = saveWords(draft.state, Object.keys(draft.typed).length > 0, keeper.onDevice());
   const trouble = isTrouble(draft.state);
   return (
     <div className="save-bar" data-trouble={trouble || undefined}>
