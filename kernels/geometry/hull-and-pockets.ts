@@ -1,12 +1,11 @@
-import { convexParts } from "./convex-parts.ts";
 import type { Point, Polygon } from "./point.ts";
 import { turn } from "./segment-distance.ts";
-import { anticlockwise } from "./signed-area.ts";
+import { anticlockwise, area } from "./signed-area.ts";
 
 export type HullAndPockets = {
   /** the convex hull, anticlockwise, without corners along a side */
   readonly hull: Polygon;
-  /** convex polygons, anticlockwise, that together cover what lies in the hull but outside the outline */
+  /** the polygons that lie in the hull but outside the outline, one behind each side of the hull at most */
   readonly pockets: readonly Polygon[];
 };
 
@@ -16,7 +15,8 @@ export function hullAndPockets(outline: Polygon): HullAndPockets {
   const indices = hullIndices(corners);
   const pockets = indices.flatMap((from, place) => {
     const to = indices[(place + 1) % indices.length] ?? from;
-    return convexParts(pocket(corners, from, to));
+    const left = pocket(corners, from, to);
+    return area(left) > 0 ? [left] : [];
   });
   return { hull: indices.map((index) => at(corners, index)), pockets };
 }

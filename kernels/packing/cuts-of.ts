@@ -1,13 +1,14 @@
 import { roundDown, roundUp } from "./grid-lines.ts";
 import type { Frame } from "./strips.ts";
 
-/** Where wings are tried apart: at most this many sides of pockets, fixtures and zones, the largest first. */
+/** Where wings are tried apart: this many sides of pockets, fixtures and zones, the largest. */
 const SIDES = 2;
 const CENTIMETRE = 10;
+const NEAR = 1e-3;
 
 /**
  * Places along the lines (x in the frame) at which the floor may be parted: rectangles of the one wing end
- * there, those of the next start a gap further. Each side of an obstacle taller than a line suggests two: the
+ * there, those of the next start a gap further. Each side of a shape taller than a line suggests two: the
  * end of the room beside it, and before that the end of the columns that fit from the wall. All on whole
  * centimetres from the left, so that a parted plan is not harder to set out.
  */
@@ -25,21 +26,37 @@ export function cutsOf(frame: Frame, wall: number): readonly number[] {
   return [...cuts].sort((a, b) => a - b);
 }
 
-type Side = { readonly x: number; readonly free: "left" | "right"; readonly size: number };
+type Side = {
+  readonly x: number;
+  readonly free: "left" | "right";
+  readonly size: number;
+  readonly off: number;
+};
 
+/**
+ * By size, then by distance from the middle, both to the millimetre so that turning the hall does not change
+ * the order; sides that are equal in both come together, so that mirroring does not either.
+ */
 function largestSides(frame: Frame): readonly Side[] {
-  const { obstacles, left, firstAlong, lastAlong, width, height } = frame;
+  const sides = sidesOf(frame).sort((a, b) => b.size - a.size || a.off - b.off || a.x - b.x);
+  const last = sides[SIDES - 1];
+  return sides
+    .filter((side, index) => index < SIDES || (side.size === last?.size && side.off === last.off))
+    .slice(0, 2 * SIDES);
+}
+
+function sidesOf({ shapes, firstAlong, lastAlong, width, height }: Frame): Side[] {
   const right = lastAlong + width;
-  const sides: Side[] = [];
-  for (let i = 0; i < obstacles.count; i++) {
-    const [from, to] = [obstacles.leftmost[i]!, obstacles.rightmost[i]!];
-    const tall = obstacles.high[i]! - obstacles.low[i]!;
-    if (tall < height) continue;
-    const size = tall * Math.min(to - from, right - left);
-    if (from > firstAlong && from < right) sides.push({ x: from, free: "left", size });
-    if (to > firstAlong && to < right) sides.push({ x: to, free: "right", size });
-  }
-  return sides.sort((a, b) => b.size - a.size || a.x - b.x).slice(0, SIDES);
+  return shapes.flatMap((shape) => {
+    const tall = shape.top - shape.bottom;
+    if (tall < height - NEAR) return [];
+    const size = Math.round((tall * (shape.right - shape.left)) / 1000);
+    return (["left", "right"] as const).flatMap((free) => {
+      const x = shape[free];
+      const off = Math.round(Math.abs(2 * x - firstAlong - right));
+      return x > firstAlong && x < right ? [{ x, free, size, off }] : [];
+    });
+  });
 }
 
 /** Where the last of the columns counted from the left wall ends at or before the place. */

@@ -25,6 +25,7 @@ export function frameOf(
   return {
     walls: hullWalls(hull, width, height, gaps.wall),
     obstacles: inFrame,
+    shapes: surroundings.shapes.map((shape) => boundsOf(rotatePolygon(shape, -direction))),
     width,
     height,
     pitchAlong: width + gapAlong,

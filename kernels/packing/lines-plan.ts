@@ -14,6 +14,9 @@ import { placedLines } from "./placed-lines.ts";
  */
 const LOOKS = 3e6;
 
+/** Wings seldom gain a place (one hall in a thousand here), so they get this share of the work at most. */
+const WINGS_SHARE = 0.25;
+
 type Way = { readonly axis: number; readonly direction: number; readonly along: "length" | "width" };
 type Trial = { readonly way: Way; readonly filling: Filling; upper: number };
 type Best = { readonly way: Way; readonly wings: readonly Filling[]; readonly count: number };
@@ -25,7 +28,8 @@ type Budget = { readonly whole: number; left: number };
  * the lines can run, the rectangles along or across them, and wings that have lines of their own. Lengths in
  * millimetres, axes in degrees; "auto" takes every direction of the walls. The outline must be a simple
  * polygon. Of equally good plans the unparted come first, then the first axis, then rectangles side by side
- * before end to end, then lines along the axis. Throws on a size that is not a positive length.
+ * before end to end, then lines along the axis. Throws on a size that is not a positive length, a gap below
+ * nothing, and axes that are none or no numbers.
  */
 export function linesPlan(
   floor: Floor,
@@ -34,7 +38,7 @@ export function linesPlan(
   axes: readonly number[] | "auto",
   options: LinesOptions = {},
 ): LinesPlan {
-  mustBeSound(piece, gaps);
+  mustBeSound(piece, gaps, axes);
   const wanted = axes === "auto" ? wallDirections(floor.outline) : [...new Set(axes.map(quarterTurnAngle))];
   if (area(floor.outline) === 0) return emptyPlan(wanted[0] ?? 0);
   const surroundings = surroundingsOf(floor, gaps.wall);
@@ -43,7 +47,7 @@ export function linesPlan(
   const budget = { whole, left: whole };
   const trials: Trial[] = [];
   for (const axis of wanted) {
-    if (budget.left <= 0) break;
+    if (budget.left <= 0 && trials.length > 0) break;
     for (const way of waysOf(axis)) trials.push(startTrial(way, budget));
   }
   fillTrials(trials, budget);
@@ -82,15 +86,17 @@ function fillTrials(trials: readonly Trial[], budget: Budget): void {
 /** The first of the best unparted plans, unless parting some floor at its cuts holds more. */
 function bestWings(trials: readonly Trial[], wall: number, budget: Budget): Best {
   const most = Math.max(0, ...trials.map((trial) => trial.filling.lower.count));
-  let best: Best = { way: { axis: 0, direction: 0, along: "width" }, wings: [], count: -1 };
-  for (const { way, filling } of trials)
-    if (best.count < 0 && filling.lower.count === most) best = { way, wings: [filling], count: most };
+  const first = trials.find((trial) => trial.filling.lower.count === most);
+  if (first === undefined) throw new RangeError("no axis to lay lines along");
+  let best: Best = { way: first.way, wings: [first.filling], count: most };
+  const reserve = budget.left - Math.min(budget.left, budget.whole * WINGS_SHARE);
   for (const trial of trials) {
     const cuts = cutsOf(trial.filling.strips.frame, wall);
-    if (cuts.length === 0 || budget.left <= 0) continue;
-    const parted = fillWings(trial.filling, cuts, best.count + 1, budget.left);
+    if (cuts.length === 0 || budget.left <= reserve) continue;
+    const parted = fillWings(trial.filling, cuts, best.count + 1, budget.left - reserve);
     budget.left -= parted.steps;
-    trial.upper = Math.max(trial.upper, parted.upper);
+    // what was not followed to its end is not among what the bound speaks of
+    if (budget.left > reserve) trial.upper = Math.max(trial.upper, parted.upper);
     if (parted.wings === null) continue;
     const count = parted.wings.reduce((sum, wing) => sum + wing.lower.count, 0);
     best = { way: trial.way, wings: parted.wings, count };
@@ -101,18 +107,28 @@ function bestWings(trials: readonly Trial[], wall: number, budget: Budget): Best
 function planFrom(best: Best, trials: readonly Trial[], missed: number, steps: number): LinesPlan {
   const { grid, lines } = placedLines(best.wings, best.way);
   const bound = Math.max(best.count, missed, ...trials.map((trial) => trial.upper));
-  return { ...best.way, lines, count: best.count, bound, proven: best.count === bound, grid, steps };
+  return {
+    ...best.way,
+    lines,
+    wings: best.wings.length,
+    count: best.count,
+    bound,
+    proven: best.count === bound,
+    grid,
+    steps,
+  };
 }
 
 function emptyPlan(axis: number): LinesPlan {
-  const none = { lines: [], count: 0, bound: 0, proven: true, grid: 10, steps: 0 } as const;
+  const none = { lines: [], wings: 1, count: 0, bound: 0, proven: true, grid: 10, steps: 0 } as const;
   return { axis, direction: axis, along: "width", ...none };
 }
 
-function mustBeSound(piece: Piece, gaps: Gaps): void {
+function mustBeSound(piece: Piece, gaps: Gaps, axes: readonly number[] | "auto"): void {
   const sizes = [piece.length, piece.width];
-  const spaces = [gaps.side, gaps.end, gaps.wall];
-  const sound =
-    sizes.every((size) => size > 0) && [...sizes, ...spaces].every((each) => each >= 0 && each < Infinity);
+  const lengths = [...sizes, gaps.side, gaps.end, gaps.wall];
+  const sound = sizes.every((size) => size > 0) && lengths.every((each) => each >= 0 && each < Infinity);
   if (!sound) throw new RangeError(`not a rectangle and its gaps: ${JSON.stringify({ piece, gaps })}`);
+  if (axes !== "auto" && (axes.length === 0 || !axes.every(Number.isFinite)))
+    throw new RangeError(`no axes to try: ${axes.join(", ")}`);
 }

@@ -21,8 +21,6 @@ export type Obstacles = {
   readonly distance: Float64Array;
   readonly low: Float64Array;
   readonly high: Float64Array;
-  readonly leftmost: Float64Array;
-  readonly rightmost: Float64Array;
   readonly start: Int32Array;
   readonly middle: Int32Array;
   /** per edge: lowest and highest y, x at the lowest, dx/dy */
@@ -35,25 +33,29 @@ export type Obstacles = {
   readonly fromBelow: Uint8Array;
 };
 
-/** What a rectangle must keep off: the sides of the hull, and all else cut into convex parts. */
-export type Surroundings = { readonly hull: Polygon; readonly obstacles: readonly Obstacle[] };
+/** What a rectangle must keep off: the sides of the hull, and all shapes else, cut into convex obstacles. */
+export type Surroundings = {
+  readonly hull: Polygon;
+  readonly shapes: readonly Polygon[];
+  readonly obstacles: readonly Obstacle[];
+};
 
 export function surroundingsOf(floor: Floor, wall: number): Surroundings {
   const { hull, pockets } = hullAndPockets(floor.outline);
-  const solid = [...pockets, ...floor.fixtures.flatMap(solidParts)];
+  const solid = [...pockets, ...floor.fixtures].flatMap(solidParts);
   const obstacles = [
     ...solid.map((polygon) => ({ polygon, distance: wall })),
     ...floor.keepClear.flatMap(convexParts).map((polygon) => ({ polygon, distance: 0 })),
   ];
-  return { hull, obstacles };
+  return { hull, shapes: [...pockets, ...floor.fixtures, ...floor.keepClear], obstacles };
 }
 
-/** Parts of a fixture; one whose parts do not add up to it (a sliver, or lines that cross) keeps its edges too. */
-function solidParts(fixture: Polygon): readonly Polygon[] {
-  const parts = convexParts(fixture);
+/** Parts of a shape; one whose parts do not add up to it (a sliver, or lines that cross) keeps its edges too. */
+function solidParts(shape: Polygon): readonly Polygon[] {
+  const parts = convexParts(shape);
   const covered = parts.reduce((sum, part) => sum + area(part), 0);
-  const whole = covered > 0 && Math.abs(covered - area(fixture)) <= 1e-9 * covered;
-  return whole ? parts : [...parts, ...edgesOf(fixture)];
+  const whole = covered > 0 && Math.abs(covered - area(shape)) <= 1e-9 * covered;
+  return whole ? parts : [...parts, ...edgesOf(shape)];
 }
 
 /** The obstacles turned by −degrees, so that lines in that direction run along x. */
@@ -64,12 +66,10 @@ export function obstaclesInFrame(obstacles: readonly Obstacle[], degrees: number
     sides.reduce((sum, each) => sum + each.right.length + each.left.length, 0),
   );
   let edge = 0;
-  for (const [index, { right, left, low, high, leftmost, rightmost }] of sides.entries()) {
+  for (const [index, { right, left, low, high }] of sides.entries()) {
     flat.distance[index] = obstacles[index]?.distance ?? 0;
     flat.low[index] = low;
     flat.high[index] = high;
-    flat.leftmost[index] = leftmost;
-    flat.rightmost[index] = rightmost;
     flat.start[index] = edge;
     for (const side of right) writeEdge(flat, edge++, side);
     flat.middle[index] = edge;
@@ -137,8 +137,6 @@ function emptyObstacles(count: number, edges: number): Obstacles {
     distance: new Float64Array(count),
     low: new Float64Array(count),
     high: new Float64Array(count),
-    leftmost: new Float64Array(count),
-    rightmost: new Float64Array(count),
     start: new Int32Array(count + 1),
     middle: new Int32Array(count),
     bottom: new Float64Array(edges),

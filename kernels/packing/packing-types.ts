@@ -35,10 +35,15 @@ export type LinesPlan = {
   readonly direction: number;
   /** whether the length of a rectangle lies along the lines ("end to end") or across them ("side by side") */
   readonly along: "length" | "width";
-  /** in order of offset; two lines at one offset are the wings of a floor planned apart */
+  /** in order of offset */
   readonly lines: readonly Line[];
+  /** parts of the floor that have lines of their own: 1 when the lines run through */
+  readonly wings: number;
   readonly count: number;
-  /** an upper bound on the count over all axes and ways asked for, wings parted at the cuts tried */
+  /**
+   * no plan holds more whose lines run through, on any axis asked for, nor any with wings that was followed
+   * to its end
+   */
   readonly bound: number;
   /** whether count and bound meet and no axis was left out */
   readonly proven: boolean;

@@ -1,3 +1,4 @@
+import type { Bounds } from "#kernels/geometry";
 import { forbiddenSpans } from "./forbidden-spans.ts";
 import { type HullWalls, narrow } from "./hull-walls.ts";
 import { mostInLine } from "./most-in-line.ts";
@@ -7,6 +8,8 @@ import type { Obstacles } from "./obstacles.ts";
 export type Frame = {
   readonly walls: HullWalls;
   readonly obstacles: Obstacles;
+  /** the boxes of pockets, fixtures and zones before they are cut into obstacles */
+  readonly shapes: readonly Bounds[];
   readonly width: number;
   readonly height: number;
   /** least distance of left edges in a line, and of lower edges of lines */
