@@ -67,6 +67,7 @@ test("CLASS-2 a year runs forwards, for two years at most, and each closure says
   expect(inYear({ from: "2026-09-08", until: "2026-09-07" })).toEqual(["year-backwards at year.until"]);
   expect(inYear({ from: "2026-09-08", until: "2028-09-08" })).toEqual(["year-too-long at year.until"]);
   expect(inYear({ from: "2026-09-08", until: "2028-09-07" })).toEqual([]);
+  expect(inYear({ closures: [{ from: "2027-05-06", until: "2027-05-06", why: "election" }] })).toEqual([]);
   expect(inYear({ from: "2026-09-31" })).toEqual(["date-unreadable at year.from"]);
   expect(
     inYear({
