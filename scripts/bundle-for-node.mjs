@@ -1,5 +1,5 @@
 // The server or the command line as files that Node runs: node scripts/bundle-for-node.mjs cli dist/cli
-import { chmodSync, rmSync } from "node:fs";
+import { chmodSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "./root.mjs";
 
@@ -9,11 +9,13 @@ const entries = { server: "apps/server/main.ts", cli: "apps/cli/main.ts" };
 const banner =
   'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);';
 
-/** Writes hallful.mjs and its parts. better-sqlite3 stays outside: it carries a compiled part. */
+/**
+ * Writes hallful.mjs and its parts, beside the old ones until they are whole. better-sqlite3 stays outside: it
+ * carries a compiled part.
+ */
 export async function bundleForNode(part, folder) {
   const { build } = await import("esbuild");
-  const outdir = join(root, folder);
-  rmSync(outdir, { recursive: true, force: true });
+  const outdir = join(root, `${folder}-new-${process.pid}`);
   await build({
     absWorkingDir: root,
     entryPoints: { hallful: entries[part] },
@@ -30,6 +32,8 @@ export async function bundleForNode(part, folder) {
     logLevel: "warning",
   });
   chmodSync(join(outdir, "hallful.mjs"), 0o755);
+  rmSync(join(root, folder), { recursive: true, force: true });
+  renameSync(outdir, join(root, folder));
 }
 
 const [script = "", part, folder] = process.argv.slice(1);

@@ -125,6 +125,24 @@ describe("restoring", () => {
     ]);
   });
 
+  it("puts the journal of a file that cannot be opened away with it", async () => {
+    const { data, folder, store: first } = await running("Oriel");
+    const from = join(folder, "backup.sqlite");
+    backupData({ data, to: from, replace: false });
+    await first.close();
+    // opened anew, so that the journal does not hold the first page, and cannot mend the file by it
+    const store = await opened(data);
+    await renamePractice(store, "In the journal only", 1);
+    const crashed = join(folder, "crashed.sqlite");
+    writeFileSync(crashed, "not a database any more ".repeat(2000));
+    copyFileSync(`${data}-wal`, `${crashed}-wal`);
+    await store.close();
+    expect(codes(restoreData({ from, data: crashed, now }))).toEqual([]);
+    expect(await practiceNames(crashed)).toEqual(["Oriel"]);
+    const kept = join(folder, "crashed-replaced-2026-11-25-094500.sqlite");
+    expect([existsSync(kept), existsSync(`${kept}-wal`)]).toEqual([true, true]);
+  });
+
   it("from a damaged or foreign file is refused and leaves the data as it is", async () => {
     const { data, folder, store } = await running("Oriel");
     await store.close();

@@ -1,4 +1,4 @@
-import { copyFileSync, constants, existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { copyFileSync, constants, existsSync, mkdirSync, rmSync } from "node:fs";
 import { dirname, join, parse } from "node:path";
 import { bad, good, problem, type Result } from "#core/words";
 import Database from "better-sqlite3";
@@ -36,19 +36,48 @@ export function restoreData(order: RestoreOrder): Result<string | null> {
   }
 }
 
+/** What was there is copied first, so that it is kept as it was even if SQLite then mends it on opening. */
 function replaceData({ from, data, now }: RestoreOrder): Result<string | null> {
-  const there = existsSync(data);
-  if (there && isInUse(data)) return bad(inUse(data));
-  const kept = there ? keptName(data, now) : null;
+  if (!existsSync(data)) return replaced(from, data, null);
+  const kept = keptName(data, now);
+  copyWithJournals(data, kept);
+  const done = isInUse(data) ? bad(inUse(data)) : replaced(from, data, kept);
+  if (done.ok) foldJournal(kept);
+  else removeWithJournals(kept);
+  return done;
+}
+
+/** A journal left from a crash belongs to the old file and would be played into the new one. */
+function replaced(from: string, data: string, kept: string | null): Result<string | null> {
   const done = snapshotFile(from, data, () => {
-    if (kept !== null) keep(data, kept);
+    for (const journal of JOURNALS) rmSync(`${data}${journal}`, { force: true });
   });
   return done.ok ? good(kept) : done;
 }
 
+/** What SQLite may keep beside a file. */
+const JOURNALS = ["-wal", "-shm", "-journal"];
+
+function copyWithJournals(data: string, kept: string): void {
+  for (const part of ["", "-wal", "-journal"]) {
+    if (!existsSync(`${data}${part}`)) continue;
+    copyFileSync(`${data}${part}`, `${kept}${part}`, constants.COPYFILE_EXCL);
+    settleFile(`${kept}${part}`);
+  }
+}
+
+function removeWithJournals(kept: string): void {
+  for (const part of ["", ...JOURNALS]) rmSync(`${kept}${part}`, { force: true });
+}
+
+/** A sound file that is kept should be one file, like any backup. */
+function foldJournal(kept: string): void {
+  if (checkFile(kept).ok) isInUse(kept);
+}
+
 /**
  * Leaving WAL needs the file for oneself, so that SQLite refuses it while anybody has it open. It also
- * folds the journal into the file. A damaged file cannot say; it is kept as it is.
+ * folds the journal into the file. What SQLite cannot open, nobody has open.
  */
 function isInUse(data: string): boolean {
   try {
@@ -63,14 +92,6 @@ function isInUse(data: string): boolean {
     const code = error instanceof Error && "code" in error ? String(error.code) : "";
     return code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED");
   }
-}
-
-/** A journal left from a crash belongs to the old file and would be played into the new one. */
-function keep(data: string, kept: string): void {
-  copyFileSync(data, kept, constants.COPYFILE_EXCL);
-  settleFile(kept);
-  if (existsSync(`${data}-wal`)) renameSync(`${data}-wal`, `${kept}-wal`);
-  rmSync(`${data}-shm`, { force: true });
 }
 
 /** data/hallful.sqlite is kept as data/hallful-replaced-2026-11-25-094500.sqlite, then …-094500-2.sqlite */

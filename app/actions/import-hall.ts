@@ -1,6 +1,8 @@
 import type { Saved, Store } from "#app/ports";
 import type { HallDocument } from "#core/hall";
+import { readCurrency } from "#core/price";
 import { bad, problem, type Result } from "#core/words";
+import { checkHall } from "./check-hall.ts";
 import { idFromName } from "./id-from-name.ts";
 import { saveHall } from "./save-hall.ts";
 
@@ -14,11 +16,15 @@ export type ImportAsk = {
   readonly replace: boolean;
 };
 
-/** She takes a hall in from a file. One that is there already is replaced only if she says so. */
+/** She takes a hall in from a file: a sound one, whose problems come before all others. One that is there already is replaced only if she says so. */
 export async function importHall(store: Store, ask: ImportAsk): Promise<Result<Saved<HallDocument>>> {
   const id = ask.id ?? idFromName(ask.document, "hall");
   const whole = await store.whole(ask.practice);
   if (!whole.ok) return whole;
+  const currency = readCurrency(whole.value.practice.document.currency, "practice.currency");
+  if (!currency.ok) return currency;
+  const sound = checkHall(ask.document, currency.value);
+  if (!sound.ok) return sound;
   const there = whole.value.halls.find((it) => it.id === id);
   if (there !== undefined && !ask.replace) return bad(alreadyThere("hall", id));
   return saveHall(store, { ...ask, id, from: there?.version ?? 0 });

@@ -1,7 +1,11 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { openSqliteStore } from "#adapters/store";
+import { openPractice } from "#app/actions";
 import { problemsContract } from "#app/ports";
-import { describe, expect, it } from "vitest";
+import { marlsford } from "#demo";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inTerminal } from "./pretend-terminal.ts";
 
 /** Ugly files, each named for its ugliness, with the code of the first problem it must meet. */
@@ -89,12 +93,33 @@ const zoo = {
     "pass-twice": "pass-twice",
     "prices-missing": "document-missing",
   },
+  class: {
+    "closure-backwards": "closure-backwards",
+    "costs-missing": "document-missing",
+    "heads-in-words": "document-wrong-kind",
+    "mix-adds-to-less-than-one": "mix-not-one",
+    "name-empty": "class-name-missing",
+    "own-cap-negative": "places-out-of-range",
+    "start-at-noon-in-words": "time-unreadable",
+    "weekday-nought": "class-weekday",
+    "year-that-ends-before-it-begins": "year-backwards",
+  },
 } as const;
 
 const folder = join(import.meta.dirname, "zoo");
-const commands = { hall: "fit", evening: "evening" } as const;
+const commands = { hall: ["fit"], evening: ["evening"], class: ["import", "class"] } as const;
+const data = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
+const environment = { HALLFUL_DATA: data };
 
-describe.each(["hall", "evening"] as const)("every ugly %s", (kind) => {
+beforeAll(async () => {
+  const store = await openSqliteStore({ file: data, now: () => "2026-11-25T09:45:00.000Z" });
+  if (!store.ok) throw new Error(JSON.stringify(store.problems));
+  await openPractice(store.value, { action: "action-open", id: "oriel", start: marlsford });
+  await store.value.close();
+});
+afterAll(() => rmSync(join(data, ".."), { recursive: true }));
+
+describe.each(["hall", "evening", "class"] as const)("every ugly %s", (kind) => {
   it("is in the list, and the other way round", () => {
     const files = readdirSync(join(folder, kind)).sort();
     expect(files).toEqual(
@@ -106,7 +131,7 @@ describe.each(["hall", "evening"] as const)("every ugly %s", (kind) => {
 
   it.each(Object.entries(zoo[kind]))("%s is told as %s", async (name, code) => {
     const file = `${kind}/${name}.json`;
-    const seen = await inTerminal([commands[kind], file], { folder });
+    const seen = await inTerminal([...commands[kind], file], { folder, environment });
     expect(seen).toMatchObject({ code: 2, out: "" });
     expect(seen.err).toMatch(/^[^\n]+\. [^\n]+\. \[[a-z-]+\]\n/);
     expect(seen.err).not.toMatch(/\bat .*\.(ts|m?js):\d+|node:internal|Error:/);
@@ -115,7 +140,7 @@ describe.each(["hall", "evening"] as const)("every ugly %s", (kind) => {
 
   it.each(Object.keys(zoo[kind]))("%s is told the same way from standard input, as JSON", async (name) => {
     const input = readFileSync(join(folder, kind, `${name}.json`));
-    const seen = await inTerminal([commands[kind], "-", "--json"], { input });
+    const seen = await inTerminal([...commands[kind], "-", "--json"], { input, environment });
     const { problems } = problemsContract.parse(JSON.parse(seen.err));
     expect(problems[0]?.code).toBe(Object.entries(zoo[kind]).find(([it]) => it === name)?.[1]);
     expect(problems.every((it) => it.says.endsWith(".") && /[.?]$/.test(it.next))).toBe(true);
