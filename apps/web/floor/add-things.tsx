@@ -8,6 +8,7 @@ import {
   teacherStrip,
   wallsOf,
 } from "#core/hall";
+import { openList } from "./open-row.ts";
 import type { FloorPart } from "./floor-part.ts";
 import { changed } from "./handle.ts";
 import type { FloorHistory } from "./use-floor-history.ts";
@@ -28,14 +29,17 @@ export function AddThings({ floor }: { readonly floor: FloorHistory }) {
   const part = floor.shown;
   return (
     <div className="row no-print">
-      <span>Add</span>
+      <span>Add to the floor:</span>
       {things.map(({ word, add }) => (
         <button
           key={word}
           type="button"
           className="button"
           disabled={word === "Teacher’s place" && part.teacher !== null}
-          onClick={() => floor.settle(add(part))}
+          onClick={() => {
+            floor.settle(add(part));
+            openList();
+          }}
         >
           {word}
         </button>

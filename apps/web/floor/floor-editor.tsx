@@ -2,6 +2,7 @@ import "./floor.css";
 import type { HallDocument } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
 import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { AddThings } from "./add-things.tsx";
 import { noteDrawn, noteHall } from "./drag-to-drawn.ts";
 import { FloorLists } from "./floor-lists.tsx";
 import { FloorProblems } from "./floor-problems.tsx";
@@ -71,6 +72,7 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
             units={units}
             edits={edits}
           />
+          <AddThings floor={settled} />
           <FloorProblems problems={problems} failure={fitted.failure} hasPlan={fitted.plan !== null} />
         </div>
         <FloorLists floor={settled} units={units} edits={edits} />

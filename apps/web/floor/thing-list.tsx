@@ -1,6 +1,5 @@
 import type { ShapeRef } from "#core/hall";
 import type { LengthUnits } from "#core/words";
-import { AddThings } from "./add-things.tsx";
 import { DoorRow } from "./door-row.tsx";
 import { doorOf } from "./door-of.ts";
 import { ThingRow } from "./thing-row.tsx";
@@ -41,7 +40,6 @@ export function ThingList({ floor, units }: Props) {
           );
         })}
       </ul>
-      <AddThings floor={floor} />
     </div>
   );
 }
