@@ -1,6 +1,6 @@
 import type { Mat, MatPlan, ShapeRef } from "#core/hall";
 import type { LengthUnits } from "#core/words";
-import { type KeyboardEvent, useId, useMemo, useRef, useState } from "react";
+import { type KeyboardEvent, type RefObject, useId, useMemo, useRef, useState } from "react";
 import { arrowStep } from "./arrow-step.ts";
 import { FigureTargets } from "./figure-targets.tsx";
 import { FloorHandles } from "./floor-handles.tsx";
@@ -59,6 +59,7 @@ export function FloorSheet({ name, floor, plan, mat, old, units, edits }: Props)
     } else if (event.key === "Delete" || event.key === "Backspace") {
       event.preventDefault();
       edits.remove(handle);
+      keepFocus(svg);
     } else if (event.key === "Escape") {
       drag.leave();
     }
@@ -67,14 +68,17 @@ export function FloorSheet({ name, floor, plan, mat, old, units, edits }: Props)
   return (
     <div className="floor-sheet" ref={frame}>
       <p className="unseen" id={hint}>
-        Arrow keys move it by 1 cm, with Shift by 10 cm, with Alt by 1 m. Enter opens its length. Delete
-        removes it.
+        {units === "metric"
+          ? "Arrow keys move it by 1 cm, with Shift by 10 cm, with Alt by 1 m."
+          : "Arrow keys move it by 1 cm (⅜ in), with Shift by 10 cm (4 in), with Alt by 1 m (3 ft 3 in)."}{" "}
+        Enter opens its length, or its row in the list. Delete removes a corner or a thing.
       </p>
       <svg
         ref={svg}
         className={drag.now === null ? "floor-plan" : "floor-plan floor-dragging"}
         viewBox={`0 0 ${view.width} ${view.height}`}
         role="application"
+        tabIndex={-1}
         aria-label={`Floor of ${name || "the hall"}`}
         onPointerMove={drag.move}
         onPointerUp={drag.end}
@@ -128,6 +132,13 @@ function wallToType(handle: Handle): number | null {
   if (handle.shape.kind !== "floor") return null;
   if (handle.kind === "wall") return handle.wall;
   return handle.kind === "corner" ? handle.corner : null;
+}
+
+/** Where what had the focus is gone, the drawing takes it, so that the keys of undo still reach the editor. */
+function keepFocus(svg: RefObject<SVGSVGElement | null>): void {
+  requestAnimationFrame(() => {
+    if (document.activeElement === document.body) svg.current?.focus({ preventScroll: true });
+  });
 }
 
 function focusHandle(handle: Handle): void {

@@ -6,27 +6,29 @@ type Props = { readonly floor: FloorHistory; readonly onBegin: () => void };
 export function FloorTools({ floor, onBegin }: Props) {
   return (
     <div className="row no-print">
-      <button
-        type="button"
-        className="button"
-        disabled={floor.undo === null}
-        onClick={() => floor.undo?.()}
-        aria-keyshortcuts="Control+Z Meta+Z"
-      >
-        Undo
-      </button>
-      <button
-        type="button"
-        className="button"
-        disabled={floor.redo === null}
-        onClick={() => floor.redo?.()}
-        aria-keyshortcuts="Control+Shift+Z Meta+Shift+Z"
-      >
-        Redo
-      </button>
+      <StepButton word="Undo" act={floor.undo} keys="Control+Z Meta+Z" />
+      <StepButton word="Redo" act={floor.redo} keys="Control+Shift+Z Meta+Shift+Z" />
       <button type="button" className="button" onClick={onBegin}>
         Another shape
       </button>
     </div>
+  );
+}
+
+type StepProps = { readonly word: string; readonly act: (() => void) | null; readonly keys: string };
+
+/** Stays where the cursor is when there is nothing left to do: a disabled button would lose it. */
+function StepButton({ word, act, keys }: StepProps) {
+  return (
+    <button
+      type="button"
+      className="button"
+      aria-disabled={act === null}
+      data-disabled={act === null ? true : undefined}
+      aria-keyshortcuts={keys}
+      onClick={() => act?.()}
+    >
+      {word}
+    </button>
   );
 }

@@ -1,6 +1,7 @@
-import { canRedo, canUndo, type HallDocument, historyOf, redo, takeStep, undo } from "#core/hall";
+import { canRedo, canUndo, type HallDocument, redo, takeStep, undo } from "#core/hall";
 import { useMemo, useState } from "react";
-import { type FloorPart, floorPartOf, samePart, withFloorPart } from "./floor-part.ts";
+import { type FloorPart, samePart, withFloorPart } from "./floor-part.ts";
+import { keptFloorOf, meetDocument } from "./kept-floor.ts";
 
 export type FloorHistory = {
   /** what is drawn now: the floor under a drag, else the document's */
@@ -28,14 +29,11 @@ export function useFloorHistory(
   document: HallDocument,
   onChange: (next: HallDocument) => void,
 ): FloorHistories {
-  const [kept, setKept] = useState(() => ({ document, history: historyOf(floorPartOf(document)) }));
+  const [kept, setKept] = useState(() => keptFloorOf(document));
   const [under, setUnder] = useState<FloorPart | null>(null);
-  let { history } = kept;
-  if (kept.document !== document) {
-    const part = floorPartOf(document);
-    history = samePart(part, history.present) ? history : takeStep(history, part);
-    setKept({ document, history });
-  }
+  const met = meetDocument(kept, document);
+  if (met !== kept) setKept(met);
+  const { history } = met;
   const settled = useMemo<FloorHistory>(() => {
     const become = (next: typeof history) => {
       setUnder(null);
