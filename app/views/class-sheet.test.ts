@@ -120,6 +120,30 @@ test("the table over heads runs to the places there are and marks its three head
   ]);
 });
 
+test("while nobody knows the room the table runs to 20, or as far as the ordinary evening, 60 at most", () => {
+  const lengths = [8, 30.4, 500].map((heads) => {
+    const { ordinary } = sheet({ plan: null, capacity: null, document: { ...tuesdays, heads } });
+    return ordinary.kind === "ready" ? ordinary.rows.length : 0;
+  });
+  expect(lengths).toEqual([21, 31, 61]);
+});
+
+test("an hour that brings nothing is said without a loss, one that costs her as a cost", () => {
+  // perHead 8.20 leaves nothing a head: −31.40 and the share of 42 ÷ 7 for 150 min: −14.96 an hour
+  const costs = { ...tuesdays.costs, perHead: "8.20" };
+  const hours = [quayStreet.hire, { ...quayStreet.hire, perHour: "0", heating: undefined }].map((hire) => {
+    const hall = hallDocumentSchema.parse({ ...quayStreet, hire });
+    const free = { ...costs, travel: hire?.perHour === "0" ? "0" : "3.40" };
+    const year = { ...tuesdays.year, fixedPerYear: hire?.perHour === "0" ? "0" : "42.00" };
+    const { ordinary } = sheet({ hall, document: { ...tuesdays, costs: free, year } });
+    return ordinary.kind === "ready" ? ordinary.says.at(-2) : undefined;
+  });
+  expect(hours).toEqual([
+    "With preparation, messages and its share of fixed costs counted, each hour of your time costs you £14.96.",
+    "With preparation, messages and its share of fixed costs counted, an hour of your time brings £0.00 before tax.",
+  ]);
+});
+
 test("the months of the year and its lost dates are there to be laid out", () => {
   const { year } = sheet();
   expect(year).toMatchObject({
