@@ -33,6 +33,7 @@ export function MatFields({ document, change, hall, units }: Props) {
         help="Empty if there are enough"
         unit="mats"
         range={PEOPLE}
+        guessable
         value={document.matsOwned}
         none={null}
         put={(matsOwned) => change({ matsOwned })}
@@ -43,6 +44,7 @@ export function MatFields({ document, change, hall, units }: Props) {
         help="Empty for no limit of your own"
         unit="people"
         range={PEOPLE}
+        guessable
         value={document.ownCap}
         none={null}
         put={(ownCap) => change({ ownCap })}
@@ -53,6 +55,7 @@ export function MatFields({ document, change, hall, units }: Props) {
         help="Empty if your policy names none"
         unit="people"
         range={PEOPLE}
+        guessable
         value={document.insurerCap}
         none={null}
         put={(insurerCap) => change({ insurerCap })}

@@ -1,6 +1,7 @@
 import type { SheetPart } from "#app/views";
 import type { Draft } from "../drafts/draft.ts";
 import type { ClassDocument } from "#core/class";
+import { guessWords } from "./guess-words.ts";
 import { ProblemList } from "../parts/problem-list.tsx";
 
 type Props = {
@@ -53,7 +54,7 @@ function Ready({ part, old }: ReadyProps) {
           A field below cannot be read; this still rests on its last good figure.
         </p>
       ) : null}
-      {part.restsOn === "" ? null : <p className="rests-on">{part.restsOn}</p>}
+      {part.restsOn === "" ? null : <p className="rests-on">{guessWords(part.restsOn, part.guesses)}</p>}
     </div>
   );
 }

@@ -1,7 +1,9 @@
 import { useSuspenseQuery } from "@tanstack/react-query";
+import type { PracticeWhole } from "#app/ports";
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
 import type { PracticeDocument } from "#core/words";
+import { useMemo } from "react";
 import { practiceQuery } from "../api/practices.ts";
 import { type Documents, keptDraft, keptDraftIds, type Kind } from "./kept-drafts.ts";
 
@@ -16,7 +18,11 @@ export type PracticeHere = {
 /** The practice as it stands on this device: the server's documents with what is not saved yet over them. */
 export function usePractice(practice: string): PracticeHere {
   const { data } = useSuspenseQuery(practiceQuery(practice));
-  const whole = data.value;
+  // looked up once for each answer of the server or save, not at every frame of a drag
+  return useMemo(() => practiceHere(practice, data.value), [practice, data]);
+}
+
+function practiceHere(practice: string, whole: PracticeWhole): PracticeHere {
   return {
     practice: keptDraft(practice, "details", practice)?.document ?? whole.practice.document,
     halls: here(practice, "halls", whole.halls),

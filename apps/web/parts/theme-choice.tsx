@@ -12,7 +12,7 @@ export function ThemeChoice() {
   const [theme, setTheme] = useState(chosenTheme);
   return (
     <label className="row">
-      Paper
+      Light or dark page
       <select
         className="field-box"
         value={theme}

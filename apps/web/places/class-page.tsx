@@ -27,8 +27,9 @@ export function ClassPage() {
   const name = nameOr(draft.document.name, "A class without a name");
   const remove = async () => {
     keeper.stop();
-    const { from } = keeper.read();
-    if (from === 0) return { ok: true, value: null } as const;
+    const { from, sending } = keeper.read();
+    // never sent, so the server knows nothing of it
+    if (from === 0 && sending === null) return { ok: true, value: null } as const;
     return removeDocument(id, "classes", one, { action: newId(), from });
   };
   const removed = async () => {

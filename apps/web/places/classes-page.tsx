@@ -1,7 +1,9 @@
 import { useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate, useParams } from "@tanstack/react-router";
 import { type ClassDocument, classDocumentSchema, emptyClass } from "#core/class";
+import type { HallDocument } from "#core/hall";
 import { good, readDocument, type Result } from "#core/words";
+import { classInShort } from "../class-sheet/class-in-short.ts";
 import { beginDocument } from "../drafts/keepers.ts";
 import { type PracticeHere, usePractice } from "../drafts/use-practice.ts";
 import { ImportFile } from "../parts/files.tsx";
@@ -30,11 +32,14 @@ export function ClassesPage() {
       </div>
       <ul className="list-plain ledger">
         {classes.map(({ id: one, document }) => (
-          <li key={one} className="row">
-            <Link to="/practice/$practice/classes/$id" params={{ practice: id, id: one }}>
-              {nameOr(document.name, "A class without a name")}
-            </Link>
-            <span className="small soft">{whenAndWhere(document, here)}</span>
+          <li key={one} className="listed">
+            <p className="row">
+              <Link to="/practice/$practice/classes/$id" params={{ practice: id, id: one }}>
+                {nameOr(document.name, "A class without a name")}
+              </Link>
+              <span className="small soft">{whenAndWhere(document, here)}</span>
+            </p>
+            <p className="small">{classInShort(document, hallOf(document, here), practice)}</p>
           </li>
         ))}
       </ul>
@@ -88,8 +93,13 @@ function NoClass({ hasHalls, practice }: { readonly hasHalls: boolean; readonly 
   );
 }
 
-function whenAndWhere({ weekday, start, hall }: ClassDocument, { halls }: PracticeHere): string {
-  const where = halls.find((it) => it.id === hall)?.document.name ?? "no hall yet";
+function hallOf({ hall }: ClassDocument, { halls }: PracticeHere): HallDocument | null {
+  return halls.find((it) => it.id === hall)?.document ?? null;
+}
+
+function whenAndWhere(document: ClassDocument, here: PracticeHere): string {
+  const { weekday, start } = document;
+  const where = hallOf(document, here)?.name ?? "no hall yet";
   const day = weekday >= 1 && weekday <= 7 ? `${weekdayName(weekday)}s ` : "";
   return `${day}${start} · ${where}`;
 }

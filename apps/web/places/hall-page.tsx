@@ -27,8 +27,9 @@ export function HallPage() {
   const used = here.classes.filter((it) => it.document.hall === hall).map((it) => it.document.name);
   const remove = async () => {
     keeper.stop();
-    const { from } = keeper.read();
-    if (from === 0) return { ok: true, value: null } as const;
+    const { from, sending } = keeper.read();
+    // never sent, so the server knows nothing of it
+    if (from === 0 && sending === null) return { ok: true, value: null } as const;
     return removeDocument(id, "halls", hall, { action: newId(), from });
   };
   const removed = async () => {

@@ -1,0 +1,39 @@
+/** How many guesses are named one by one; more would drown the answer. */
+const MOST_NAMED = 4;
+
+/** "Rests on 2 guesses: how people pay, other costs." Paths that have no words of their own are only counted. */
+export function guessWords(restsOn: string, guesses: readonly string[]): string {
+  const named = guesses.map((path) => words[path]);
+  if (named.length === 0 || named.length > MOST_NAMED || named.includes(undefined)) return restsOn;
+  return `${restsOn.replace(/\.$/, "")}: ${named.join(", ")}.`;
+}
+
+const words: Readonly<Record<string, string>> = {
+  weekday: "the day",
+  start: "when it begins",
+  "minutes.setUp": "minutes of setting up",
+  "minutes.class": "minutes of the class",
+  "minutes.packDown": "minutes of packing away",
+  "minutes.travel": "minutes of travel",
+  "minutes.preparation": "minutes of preparation",
+  "minutes.admin": "minutes of messages and money",
+  "costs.travel": "what travel costs",
+  "costs.music": "what music costs",
+  "costs.cover": "what cover costs",
+  "costs.other": "other costs",
+  "costs.perHead": "the cost of each person",
+  "prices.single": "the single price",
+  "prices.passes": "the passes",
+  "prices.concession": "the concession",
+  matsOwned: "how many mats there are",
+  ownCap: "the most you want to teach",
+  insurerCap: "the most your insurer covers",
+  mix: "how people pay",
+  heads: "how many come",
+  "hire.perHour": "the rate of the hall",
+  "hire.perSession": "the rate of the hall",
+  "year.from": "when the year begins",
+  "year.until": "when the year ends",
+  "year.closures": "the days without class",
+  "year.fixedPerYear": "the costs of the year",
+};
