@@ -1,5 +1,5 @@
 import * as Flatten from "@flatten-js/core";
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { polygonDistance } from "#kernels/geometry";
 import { checkPlaced, type Floor, type Placed, rectangleOf } from "./index.ts";
