@@ -12,7 +12,15 @@ import { nearest } from "./nearest.ts";
 import { readWords } from "./read-words.ts";
 import type { World } from "./world.ts";
 
-const commands: readonly Command[] = [fit, evening, schema, exportCommand, importCommand, backup, restore];
+export const commands: readonly Command[] = [
+  fit,
+  evening,
+  schema,
+  exportCommand,
+  importCommand,
+  backup,
+  restore,
+];
 
 /** Runs what was written; answers the exit code: 0, or 2 with what is wrong on standard error. */
 export async function run(words: readonly string[], world: World): Promise<number> {

@@ -1,0 +1,39 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { eveningOf } from "#core/class";
+import { evening } from "#core/price";
+import { describe, expect, it } from "vitest";
+import { cedarFork } from "./cedar-fork.ts";
+import { marlsford } from "./marlsford.ts";
+
+const folder = join(import.meta.dirname, "files");
+const demos = [marlsford, cedarFork];
+
+/** An ordinary week of November: Monday the 9th is weekday 1. */
+const dateOf = (weekday: number): string => `2026-11-${String(8 + weekday).padStart(2, "0")}`;
+
+const halls = demos.flatMap((demo) => demo.halls.map((it) => [it.id, it.document] as const));
+const evenings = demos.flatMap((demo) =>
+  demo.classes.map((it) => {
+    const hall = demo.halls.find((one) => one.id === it.document.hall);
+    if (hall === undefined) throw new RangeError(it.id);
+    const { currency } = demo.practice;
+    const made = eveningOf(it.document, hall.document, currency, dateOf(it.document.weekday));
+    return [it.id, made.ok ? made.value : made.problems] as const;
+  }),
+);
+
+describe("the demo as files for the command line", () => {
+  it.each([...halls, ...evenings])("has %s as it is in the demo", (id, document) => {
+    expect(JSON.parse(readFileSync(join(folder, `${id}.json`), "utf8"))).toEqual(document);
+  });
+
+  it.each(evenings)("has %s as an evening that can be answered", (_id, document) => {
+    expect(evening(document)).toMatchObject({ ok: true });
+  });
+
+  it("holds nothing else", () => {
+    const names = [...halls, ...evenings].map(([id]) => `${id}.json`);
+    expect(readdirSync(folder).sort()).toEqual(names.sort());
+  });
+});
