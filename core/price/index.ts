@@ -22,3 +22,22 @@ export { type ReadEvening, readEvening, readHeads } from "./read-evening.ts";
 export { readPayers } from "./read-payers.ts";
 export { yieldOf } from "./yield.ts";
 export { readCurrency, type WorkingLine } from "#core/words";
+export { chanceText } from "./chance-text.ts";
+export {
+  earnedInProportion,
+  earnedOn,
+  type LivePass,
+  owedClasses,
+  owedOn,
+} from "./pass/owed-classes.ts";
+export { type PassJson, passAnswer } from "./pass/pass-answer.ts";
+export { type PassDocument, type PassDocumentInput, passDocumentSchema } from "./pass/pass-document.ts";
+export {
+  type PassUse,
+  type PassUseBy,
+  passUseBy,
+  shareLosingClasses,
+  type WeeksLine,
+} from "./pass/pass-use-by.ts";
+export { type ClosedSpan, type HoldersCalendar, type UseByDate, useByDate } from "./pass/use-by-date.ts";
+export { type AmountWriter, plainAmount, type PartLine, type Reply } from "./reply.ts";

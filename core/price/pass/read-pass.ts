@@ -1,0 +1,102 @@
+import {
+  bad,
+  type CurrencyCode,
+  good,
+  problem,
+  type Result,
+  readAmount,
+  readCurrency,
+  readDate,
+  together,
+  togetherInOrder,
+} from "#core/words";
+import { Temporal } from "temporal-polyfill";
+import type { LivePass } from "./owed-classes.ts";
+import type { PassDocument } from "./pass-document.ts";
+import { readPassSize } from "./pass-use-by.ts";
+import type { ClosedSpan, HoldersCalendar } from "./use-by-date.ts";
+
+export type LivePasses = { readonly currency: CurrencyCode; readonly passes: readonly LivePass[] };
+
+export type PassParts = {
+  readonly given: number | null;
+  readonly calendar: HoldersCalendar | null;
+  readonly live: LivePasses | null;
+};
+
+/** What a pass document says besides the pass itself. */
+export function readPassParts(document: PassDocument): Result<PassParts> {
+  return together({
+    given: readGiven(document.teachingWeeks),
+    calendar: readCalendar(document.calendar),
+    live: readLive(document),
+  });
+}
+
+function readGiven(weeks: number | undefined): Result<number | null> {
+  if (weeks === undefined) return good(null);
+  if (Number.isInteger(weeks) && weeks >= 1 && weeks <= 520) return good(weeks);
+  const says = `A use-by of ${weeks} teaching weeks cannot be meant.`;
+  return bad(problem("use-by-out-of-range", "teachingWeeks", says, "Give whole weeks from 1 to 520."));
+}
+
+function readCalendar(calendar: PassDocument["calendar"]): Result<HoldersCalendar | null> {
+  if (calendar === undefined) return good(null);
+  return together({
+    from: readDate(calendar.from, "calendar.from"),
+    weekday: readWeekday(calendar.weekday, "calendar.weekday"),
+    closed: readClosedSpans(calendar.closures, "calendar.closures"),
+  });
+}
+
+/** Problem: "weekday-unknown". */
+export function readWeekday(weekday: number, place: string): Result<number> {
+  if (Number.isInteger(weekday) && weekday >= 1 && weekday <= 7) return good(weekday);
+  const says = `${weekday} is no day of the week.`;
+  return bad(problem("weekday-unknown", place, says, "Give 1 for Monday to 7 for Sunday."));
+}
+
+type Closures = readonly { readonly from: string; readonly until: string; readonly why: string }[];
+
+/** Problem besides those of a date: "closure-backwards". */
+export function readClosedSpans(closures: Closures, place: string): Result<readonly ClosedSpan[]> {
+  return togetherInOrder(
+    closures.map(({ from, until, why }, index) => {
+      const at = `${place}[${index}]`;
+      const read = together({ from: readDate(from, `${at}.from`), until: readDate(until, `${at}.until`) });
+      if (!read.ok) return read;
+      if (Temporal.PlainDate.compare(read.value.from, read.value.until) <= 0)
+        return good({ ...read.value, why });
+      const says = `A closure ends on ${until}, before it begins on ${from}.`;
+      return bad(problem("closure-backwards", at, says, "Change one of the two dates."));
+    }),
+  );
+}
+
+/** Problems besides those of an amount and of a pass: "live-currency-missing", "pass-left-out-of-range". */
+function readLive({ live, currency }: PassDocument): Result<LivePasses | null> {
+  if (live === undefined) return good(null);
+  if (currency === undefined) {
+    const says = "The live passes have prices, but no currency.";
+    return bad(problem("live-currency-missing", "currency", says, "Add the currency, like GBP."));
+  }
+  const code = readCurrency(currency);
+  if (!code.ok) return code;
+  const passes = togetherInOrder(live.map((pass, index) => readLivePass(pass, code.value, `live[${index}]`)));
+  return passes.ok ? good({ currency: code.value, passes: passes.value }) : passes;
+}
+
+type LiveDocument = NonNullable<PassDocument["live"]>[number];
+
+function readLivePass(pass: LiveDocument, currency: CurrencyCode, place: string): Result<LivePass> {
+  const read = together({
+    price: readAmount(pass.price, currency, `${place}.price`),
+    classes: readPassSize(pass.classes, `${place}.classes`),
+  });
+  if (!read.ok) return read;
+  const { left } = pass;
+  if (Number.isInteger(left) && left >= 0 && left <= pass.classes) return good({ ...read.value, left });
+  const says = `A pass of ${pass.classes} cannot have ${left} classes left.`;
+  const next = `Give a whole number from 0 to ${pass.classes}.`;
+  return bad(problem("pass-left-out-of-range", `${place}.left`, says, next));
+}
