@@ -5,14 +5,14 @@ import { snapInLine } from "./snap-in-line.ts";
 
 const room = rectangleFloor(8000, 12_000);
 
-test("a corner near the line of its neighbour takes that line", () => {
+test("HALL-29: a corner near the line of its neighbour takes that line", () => {
   // corner 2 lies beside corner 1 at x = 8000 and corner 3 at y = 12000
   expect(snapInLine(room, 2, [8040, 13_000], 100)).toEqual([8000, 13_000]);
   expect(snapInLine(room, 2, [9000, 11_930], 100)).toEqual([9000, 12_000]);
   expect(snapInLine(room, 2, [8040, 13_000], 20)).toEqual([8040, 13_000]);
 });
 
-test("where both neighbours are near it is the nearer one", () => {
+test("HALL-29: where both neighbours are near it is the nearer one", () => {
   const narrow = [
     [0, 0],
     [100, 0],
@@ -22,7 +22,7 @@ test("where both neighbours are near it is the nearer one", () => {
   expect(snapInLine(narrow, 2, [70, 3000], 90)[0]).toBe(100);
 });
 
-test("a corner never goes further than the reach", () => {
+test("HALL-29: a corner never goes further than the reach", () => {
   const places = property(
     integer({ min: -2000, max: 14_000 }),
     integer({ min: -2000, max: 14_000 }),
