@@ -6,7 +6,9 @@ import type { Draft } from "../drafts/draft.ts";
 import type { Opened } from "../drafts/use-draft.ts";
 import { FormOf } from "../fields/form.tsx";
 import { useHallForm } from "../hall/hall-form.ts";
+import { OtherCurrency } from "../hall/other-currency.tsx";
 import { HireFields, noHire } from "../hall/hire-fields.tsx";
+import { Show } from "../parts/show.tsx";
 import { SaveBar } from "../parts/save-bar.tsx";
 import type { ClassPart } from "./class-part.ts";
 import { CostFields, MinuteFields } from "./evening-fields.tsx";
@@ -34,7 +36,13 @@ export function EveningSection({ document, change, practice, hall, answers, type
       inputs={
         <>
           {hall === null ? null : (
-            <HallCharges document={document} change={change} practice={practice} hall={hall} />
+            <HallCharges
+              key={document.hall}
+              document={document}
+              change={change}
+              practice={practice}
+              hall={hall}
+            />
           )}
           <MinuteFields document={document} change={change} />
           <CostFields document={document} change={change} locale={practice.locale} />
@@ -63,27 +71,28 @@ function HallCharges({ document, change, practice, hall }: ChargesProps) {
   const unknown = charging.hire === undefined;
   return (
     <FormOf form={form}>
-      <details className="show" open={unknown || undefined}>
-        <summary>
-          <span>
-            What {charging.name} charges{unknown ? "" : " – change its terms"}
-          </span>
-        </summary>
-        <div className="stack">
-          <p className="small soft">
-            These are the hall’s {word("hire", practice.locale)} terms: a change here holds for every class in
-            this hall.
-          </p>
-          <SaveBar what={charging.name} draft={hall.draft} keeper={hall.keeper} />
-          <HireFields
-            hire={charging.hire ?? noHire}
-            put={(terms) =>
-              hall.keeper.change((before) => ({ ...before, hire: terms, currency: base.currency }))
-            }
-            locale={practice.locale}
-          />
-        </div>
-      </details>
+      <Show
+        summary={`What ${charging.name} charges${unknown ? "" : " – change its terms"}`}
+        open={unknown || charging.currency !== practice.currency}
+      >
+        <p className="small soft">
+          These are the hall’s {word("hire", practice.locale)} terms: a change here holds for every class in
+          this hall.
+        </p>
+        <SaveBar what={charging.name} draft={hall.draft} keeper={hall.keeper} />
+        <OtherCurrency
+          document={charging}
+          practice={practice}
+          change={(part) => hall.keeper.change((before) => ({ ...before, ...part }))}
+        />
+        <HireFields
+          hire={charging.hire ?? noHire}
+          put={(terms) =>
+            hall.keeper.change((before) => ({ ...before, hire: terms, currency: base.currency }))
+          }
+          locale={practice.locale}
+        />
+      </Show>
     </FormOf>
   );
 }

@@ -33,7 +33,7 @@ export function MatFields({ document, change, hall, units }: Props) {
         help="Empty if there are enough"
         unit="mats"
         range={PEOPLE}
-        guessable
+        guessable={document.matsOwned !== null}
         value={document.matsOwned}
         none={null}
         put={(matsOwned) => change({ matsOwned })}
@@ -44,7 +44,7 @@ export function MatFields({ document, change, hall, units }: Props) {
         help="Empty for no limit of your own"
         unit="people"
         range={PEOPLE}
-        guessable
+        guessable={document.ownCap !== null}
         value={document.ownCap}
         none={null}
         put={(ownCap) => change({ ownCap })}
@@ -55,7 +55,7 @@ export function MatFields({ document, change, hall, units }: Props) {
         help="Empty if your policy names none"
         unit="people"
         range={PEOPLE}
-        guessable
+        guessable={document.insurerCap !== null}
         value={document.insurerCap}
         none={null}
         put={(insurerCap) => change({ insurerCap })}

@@ -1,4 +1,4 @@
-import { good } from "#core/words";
+import { type CurrencyCode, good } from "#core/words";
 import { currencySign } from "../words/money-words.ts";
 import { useFormField } from "./form.tsx";
 import { readTypedAmount } from "./read-typed-amount.ts";
@@ -25,7 +25,7 @@ export function MoneyField({ per, value, put, ...common }: Props) {
     <TypedBox
       {...common}
       unit={unitOf(currency, per)}
-      shown={value}
+      shown={withCoins(value, currency)}
       read={(text) => readTypedAmount(text, currency, common.path)}
       put={put}
       inputMode="decimal"
@@ -40,12 +40,18 @@ export function OptionalMoneyField({ per, value, put, ...common }: OptionalProps
     <TypedBox<string | undefined>
       {...common}
       unit={unitOf(currency, per)}
-      shown={value ?? ""}
+      shown={value === undefined ? "" : withCoins(value, currency)}
       read={(text) => (text.trim() === "" ? good(undefined) : readTypedAmount(text, currency, common.path))}
       put={put}
       inputMode="decimal"
     />
   );
+}
+
+/** "0" as "0.00", so that figures stand under figures; what cannot be read stays as it is. */
+function withCoins(value: string, currency: CurrencyCode): string {
+  const read = readTypedAmount(value, currency, "");
+  return read.ok ? read.value : value;
 }
 
 /** "£ an hour": the sign as the currency's own country writes it. */

@@ -7,6 +7,7 @@ import { ratePerWhat } from "../words/rate-per-what.ts";
 import { slotWords } from "./slot-words.ts";
 import { useHallForm } from "./hall-form.ts";
 import { HallParticulars } from "./hall-particulars.tsx";
+import { OtherCurrency } from "./other-currency.tsx";
 import { HireFields, noHire } from "./hire-fields.tsx";
 
 type Props = { readonly opened: Opened<HallDocument>; readonly practice: PracticeDocument };
@@ -59,32 +60,5 @@ export function HallSheet({ opened, practice }: Props) {
         </div>
       </section>
     </FormOf>
-  );
-}
-
-type OtherProps = {
-  readonly document: HallDocument;
-  readonly practice: PracticeDocument;
-  readonly change: (part: Partial<HallDocument>) => void;
-};
-
-/** A hall brought in from a practice that counts in another currency. */
-function OtherCurrency({ document, practice, change }: OtherProps) {
-  const { currency = practice.currency } = document;
-  if (currency === practice.currency) return null;
-  return (
-    <div className="problem-list">
-      <p>
-        <strong>
-          These amounts are in {currency}, and the practice counts in {practice.currency}.
-        </strong>{" "}
-        Put the right figures in, then say so.
-      </p>
-      <p>
-        <button type="button" className="button" onClick={() => change({ currency: practice.currency })}>
-          They are in {practice.currency} now
-        </button>
-      </p>
-    </div>
   );
 }

@@ -3,6 +3,7 @@ import { type Locale, word } from "#core/words";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { OptionalMoneyField } from "../fields/money-field.tsx";
 import { MINUTES, NumberField } from "../fields/number-field.tsx";
+import { Show } from "../parts/show.tsx";
 import { BandRows } from "./band-rows.tsx";
 import { HeatingFields } from "./heating-fields.tsx";
 import { HireFactors } from "./hire-factors.tsx";
@@ -61,16 +62,11 @@ export function HireFields({ hire, put, locale }: Props) {
         />
       </div>
       <HeatingFields hire={hire} change={change} />
-      <details className="show" open={many}>
-        <summary>
-          <span>Weekends, set-up, many hours, a new rate</span>
-        </summary>
-        <div className="stack">
-          <HireFactors hire={hire} change={change} />
-          <BandRows hire={hire} change={change} />
-          <RateRows hire={hire} change={change} />
-        </div>
-      </details>
+      <Show summary="Weekends, set-up, many hours, a new rate" open={many}>
+        <HireFactors hire={hire} change={change} />
+        <BandRows hire={hire} change={change} />
+        <RateRows hire={hire} change={change} />
+      </Show>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import type { WorkingLine } from "#core/words";
+import { Show } from "./show.tsx";
 
 type Props = {
   /** what is worked out, for whoever hears the table */
@@ -28,16 +29,13 @@ export function Working({ caption, lines }: Props) {
   );
 }
 
-type ShowProps = { readonly summary?: string; readonly open?: boolean; readonly children: ReactNode };
+type ShowProps = { readonly summary?: string; readonly children: ReactNode };
 
 /** What opens under an answer; open from the start where the sheet is wide enough to set it beside. */
-export function ShowWorking({ summary = "Show the working", open, children }: ShowProps) {
+export function ShowWorking({ summary = "Show the working", children }: ShowProps) {
   return (
-    <details className="show" open={open ?? matchMedia("(min-width: 64rem)").matches}>
-      <summary>
-        <span>{summary}</span>
-      </summary>
-      <div className="stack">{children}</div>
-    </details>
+    <Show summary={summary} open={matchMedia("(min-width: 64rem)").matches}>
+      {children}
+    </Show>
   );
 }

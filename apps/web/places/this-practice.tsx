@@ -1,4 +1,5 @@
 import { useDraft } from "../drafts/use-draft.ts";
+import { Show } from "../parts/show.tsx";
 import { SaveBar } from "../parts/save-bar.tsx";
 import { PracticeFields } from "./practice-fields.tsx";
 
@@ -9,10 +10,7 @@ export function ThisPractice({ practice }: { readonly practice: string }) {
   const { draft, keeper } = opened;
   return (
     <section className="part" aria-label="This practice">
-      <details className="show">
-        <summary>
-          <span>This practice: name, currency, time zone, words and lengths</span>
-        </summary>
+      <Show summary="This practice: name, currency, time zone, words and lengths">
         <div className="measure holds-fields">
           <SaveBar what="This practice" draft={draft} keeper={keeper} />
           <PracticeFields
@@ -21,7 +19,7 @@ export function ThisPractice({ practice }: { readonly practice: string }) {
             onChange={(document) => keeper.change(() => document)}
           />
         </div>
-      </details>
+      </Show>
     </section>
   );
 }
