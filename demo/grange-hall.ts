@@ -17,13 +17,13 @@ export const grangeHall: HallDocument = hallDocumentSchema.parse({
   keepClear: [
     doorSwing("Left leaf", [3.658, 0], [4.572, 0], [3.658, 0.914]),
     doorSwing("Right leaf", [5.486, 0], [4.572, 0], [5.486, 0.914]),
-    { label: "Way to the side exit", outline: rectangle(8.23, 4.267, 0.914, 1.219) },
+    { label: "Way out", outline: rectangle(8.23, 4.267, 0.914, 1.219) },
   ],
   teacher: { outline: rectangle(0, 10.058, 9.144, 2.134) },
   mat: { length: 1.83, width: 0.61 },
   gaps: { side: 0.5, end: 0.3, wall: 0.5 },
   axis: "auto",
-  postedCapacity: 29,
+  postedCapacity: 28,
   currency: "USD",
   hire: { perHour: "22.00", minimumMinutes: 120, incrementMinutes: 60, freeBeforeMinutes: 30 },
 });

@@ -35,7 +35,7 @@ export const stBrannocsChurchHall: HallDocument = hallDocumentSchema.parse({
     doorSwing("West leaf", [3.3, 13.1], [4.1, 13.1], [3.3, 12.3]),
     doorSwing("East leaf", [4.9, 13.1], [4.1, 13.1], [4.9, 12.3]),
     doorSwing("Fire exit", [6.2, 0], [7.2, 0], [6.2, 1]),
-    { label: "Way to the fire exit", outline: rectangle(6, 0, 1.4, 1.2) },
+    { label: "Way out", outline: rectangle(6, 0, 1.4, 1.2) },
   ],
   teacher: { outline: rectangle(0, 0, 5.8, 2.2) },
   mat: { length: 1.83, width: 0.61 },

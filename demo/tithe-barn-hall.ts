@@ -16,7 +16,7 @@ export const titheBarnHall: HallDocument = hallDocumentSchema.parse({
   ],
   keepClear: [
     doorSwing("Main door", [3.6, 0], [4.6, 0], [3.6, 1]),
-    { label: "Way to the fire exit", outline: rectangle(7.1, 0, 1.1, 1.5) },
+    { label: "Way out", outline: rectangle(7.1, 0, 1.1, 1.5) },
   ],
   teacher: { outline: rectangle(0, 11.2, 8.2, 2.2) },
   mat: { length: 1.83, width: 0.61 },
