@@ -175,6 +175,13 @@ describe("a file that cannot be used is refused and left as it is:", () => {
     expect(withoutPrivilege(() => codes(checkWritable(file)))).toEqual([]);
   });
 
+  it("a data file in a folder that is a file", async () => {
+    const letter = join(temporaryFolder(), "letter.txt");
+    writeFileSync(letter, "Dear hall committee");
+    expect(await codesOfOpening(join(letter, "practice.sqlite"))).toEqual(["store-read-only"]);
+    expect(await codesOfOpening(join(letter, "deep", "practice.sqlite"))).toEqual(["store-read-only"]);
+  });
+
   it("a data file that does not exist, where one is expected", () => {
     expect(codes(checkFile(join(temporaryFolder(), "none.sqlite")))).toEqual(["data-file-missing"]);
   });

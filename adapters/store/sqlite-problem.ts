@@ -1,15 +1,25 @@
 import { type Problem, problem } from "#core/words";
 import { damaged, readOnly } from "./data-file-problems.ts";
 
-/**
- * The problem behind an error of SQLite, by its result code; undefined for an error that is a fault of ours.
- * Codes: https://www.sqlite.org/rescode.html
- */
+/** Codes of SQLite (https://www.sqlite.org/rescode.html) and of the file system that mean the same to her. */
+const FULL = new Set(["SQLITE_FULL", "SQLITE_IOERR_WRITE", "ENOSPC", "EDQUOT"]);
+const UNWRITABLE = new Set([
+  "SQLITE_CANTOPEN",
+  "EACCES",
+  "EPERM",
+  "EROFS",
+  "ENOTDIR",
+  "EISDIR",
+  "EEXIST",
+  "ENOTEMPTY",
+]);
+
+/** The problem behind an error of SQLite or of a file; undefined for an error that is a fault of ours. */
 export function sqliteProblem(error: unknown, file: string): Problem | undefined {
   const code = codeOf(error);
   if (code === undefined) return undefined;
-  if (code === "SQLITE_FULL" || code === "SQLITE_IOERR_WRITE" || code === "ENOSPC") return diskFull(file);
-  if (code.startsWith("SQLITE_READONLY") || code === "SQLITE_CANTOPEN") return readOnly(file);
+  if (FULL.has(code)) return diskFull(file);
+  if (UNWRITABLE.has(code) || code.startsWith("SQLITE_READONLY")) return readOnly(file);
   if (code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED")) return busy(file);
   if (code.startsWith("SQLITE_CORRUPT") || code === "SQLITE_NOTADB") {
     return damaged(file, "parts of it are missing or muddled");

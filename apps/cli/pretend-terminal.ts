@@ -3,7 +3,7 @@ import { run } from "./run.ts";
 type Seen = { readonly code: number; readonly out: string; readonly err: string };
 
 type Setting = {
-  readonly input?: string | Uint8Array;
+  readonly input?: string | Uint8Array | (() => Promise<Uint8Array>);
   readonly folder?: string;
   readonly environment?: Readonly<Record<string, string | undefined>>;
 };
@@ -21,7 +21,7 @@ export async function inTerminal(words: readonly string[], setting: Setting = {}
     err: (text) => {
       err += text;
     },
-    input: async () => (typeof input === "string" ? new TextEncoder().encode(input) : input),
+    input: typeof input === "function" ? input : async () => Buffer.from(input),
     environment,
     folder,
     now: () => "2026-11-25T09:45:00.000Z",

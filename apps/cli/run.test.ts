@@ -59,6 +59,17 @@ describe("what is written on the command line", () => {
     });
   });
 
+  it("tells of a fault of ours as a problem, with exit 1 and no trace of its insides", async () => {
+    const seen = await inTerminal(["fit", "-"], {
+      input: () => Promise.reject(new Error("the cable is out")),
+    });
+    expect(seen.code).toBe(1);
+    expect(seen.err).toBe(
+      "Something went wrong in Hallful itself: the cable is out. " +
+        "Nothing was saved. Tell us what you did and what stands here. [unexpected]\n",
+    );
+  });
+
   it("gives the version", async () => {
     expect(await inTerminal(["--version"])).toEqual({ code: 0, out: "1.2.3\n", err: "" });
   });

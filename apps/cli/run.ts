@@ -22,17 +22,29 @@ export const commands: readonly Command[] = [
   restore,
 ];
 
-/** Runs what was written; answers the exit code: 0, or 2 with what is wrong on standard error. */
+/**
+ * Runs what was written; answers the exit code: 0, or 2 with what is wrong on standard error. A fault of ours
+ * is told as a problem too, with exit 1.
+ */
 export async function run(words: readonly string[], world: World): Promise<number> {
   const json = words.includes("--json");
-  const answer = await answerTo(words, world);
-  if (!answer.ok) {
-    world.err(json ? `${JSON.stringify({ problems: answer.problems })}\n` : sentences(answer.problems));
+  const tell = (problems: readonly Problem[]) =>
+    world.err(json ? `${JSON.stringify({ problems })}\n` : sentences(problems));
+  try {
+    const answer = await answerTo(words, world);
+    if (answer.ok) return say(answer.value, json, world);
+    tell(answer.problems);
     return 2;
+  } catch (error) {
+    tell([fault(error)]);
+    return 1;
   }
-  const { text, unused = [] } = answer.value;
+}
+
+function say(answer: Answer, json: boolean, world: World): number {
+  const { text, unused = [] } = answer;
   if (unused.length > 0) world.err(json ? `${JSON.stringify({ unused })}\n` : notes(unused));
-  world.out(json ? `${JSON.stringify(answer.value.json, null, 2)}\n` : text);
+  world.out(json ? `${JSON.stringify(answer.json, null, 2)}\n` : text);
   return 0;
 }
 
@@ -57,6 +69,12 @@ function commandUnknown(name: string, names: readonly string[]): Problem {
   const near = nearest(name, names);
   const next = near === undefined ? "See hallful help for those there are." : `Did you mean hallful ${near}?`;
   return problem("command-unknown", "", `There is no command “${name.slice(0, 60)}”.`, next);
+}
+
+function fault(error: unknown): Problem {
+  const what = error instanceof Error ? error.message : String(error);
+  const says = `Something went wrong in Hallful itself: ${what.replace(/\.?$/, ".")}`;
+  return problem("unexpected", "", says, "Nothing was saved. Tell us what you did and what stands here.");
 }
 
 function sentences(problems: readonly Problem[]): string {
