@@ -41,3 +41,31 @@ export {
 } from "./pass/pass-use-by.ts";
 export { type ClosedSpan, type HoldersCalendar, type UseByDate, useByDate } from "./pass/use-by-date.ts";
 export { type AmountWriter, plainAmount, type PartLine, type Reply } from "./reply.ts";
+export {
+  type HeadsChance,
+  type TermChance,
+  type UncertainEvening,
+  type UncertainHeads,
+  uncertainHeads,
+} from "./heads/uncertain-heads.ts";
+export {
+  type Course,
+  type CourseTerms,
+  coursePrice,
+  courseTerms,
+  type MonthlySpread,
+  monthlySpread,
+} from "./ladder/course-terms.ts";
+export { type DisplacedSingles, displacedSingles } from "./ladder/displaced-singles.ts";
+export {
+  type LadderFacts,
+  ladderChecks,
+  ladderFloor,
+  ladderYield,
+  usualPrice,
+} from "./ladder/ladder-checks.ts";
+export { type LadderPrices, ladderPricesSchema } from "./ladder/ladder-document.ts";
+export { readTiers } from "./ladder/read-tiers.ts";
+export { type Tier, type TierKind, tierName } from "./ladder/tier.ts";
+export { levelLoss } from "./price-rise.ts";
+export { type TargetPay, targetPrice } from "./target-price.ts";

@@ -4,6 +4,14 @@ import type { z } from "zod";
 import type { mixSchema } from "./evening-document.ts";
 import { payerKey } from "./payer-key.ts";
 
+/** Which keys a mix may have, and what to say when one is none of them. */
+export type MixKeys = { readonly isKnown: (key: string) => boolean; readonly next: string };
+
+const payerKeys: MixKeys = {
+  isKnown: (key) => payerKey(key) !== null,
+  next: "Use single, concession, free, or pass- and the size like pass-10.",
+};
+
 export type Share = { readonly key: string; readonly share: Fraction };
 
 // A third is written 0.333333333: three of them miss 1 by 1e-9 and are meant as 1.
@@ -13,8 +21,12 @@ const TOLERANCE = new Fraction(1, 1_000_000_000);
  * The shares of the people on the mats, scaled to add to exactly 1: three shares of 0.3333333333 are
  * thirds. Problems: "mix-key-unknown", "mix-share-out-of-range", "mix-not-one".
  */
-export function readMix(mix: z.output<typeof mixSchema>, place = "mix"): Result<readonly Share[]> {
-  const problems = Object.entries(mix).flatMap(([key, share]) => shareProblems(key, share, place));
+export function readMix(
+  mix: z.output<typeof mixSchema>,
+  place = "mix",
+  keys = payerKeys,
+): Result<readonly Share[]> {
+  const problems = Object.entries(mix).flatMap(([key, share]) => shareProblems(key, share, place, keys));
   if (problems.length > 0) return bad(...problems);
   const shares = Object.entries(mix).map(([key, share]) => ({ key, share: exactNumber(share) }));
   const sum = shares.reduce((total, { share }) => total.add(share), new Fraction(0));
@@ -25,11 +37,11 @@ export function readMix(mix: z.output<typeof mixSchema>, place = "mix"): Result<
   return good(shares.map(({ key, share }) => ({ key, share: share.div(sum) })));
 }
 
-function shareProblems(key: string, share: number, place: string): readonly Problem[] {
+function shareProblems(key: string, share: number, place: string, keys: MixKeys): readonly Problem[] {
   const at = `${place}.${key}`;
-  if (payerKey(key) === null) {
-    const next = "Use single, concession, free, or pass- and the size like pass-10.";
-    return [problem("mix-key-unknown", at, `“${key.slice(0, 40)}” is no way to pay that we know.`, next)];
+  if (!keys.isKnown(key)) {
+    const says = `“${key.slice(0, 40)}” is no way to pay that we know.`;
+    return [problem("mix-key-unknown", at, says, keys.next)];
   }
   if (share >= 0 && share <= 1) return [];
   const says = `A share of ${share} is not part of a whole.`;
