@@ -223,6 +223,20 @@ test("an ordinary evening that fills the room is not more than there is room for
   expect(rows.at(-1)?.marks).toEqual(["ordinary evening", "full"]);
 });
 
+test("a full room that just pays leaves nothing, and one coin dearer is short", () => {
+  // 8 × 8.00 = 64.00 = 28.00 hall + 36.00 travel
+  const eight = { capacity: 8, limitedBy: ["own cap"], sentence: "8 people, your own limit." } as const;
+  const last = ["36.00", "36.01"].map((travel) => {
+    const document = { ...tuesdays, costs: { ...tuesdays.costs, travel } };
+    const { ordinary } = sheet({ capacity: eight, document });
+    return ordinary.kind === "ready" ? ordinary.says.at(-1) : undefined;
+  });
+  expect(last).toEqual([
+    "With all 8 places taken an evening leaves £0.00.",
+    "Even with all 8 places taken an evening is £0.01 short.",
+  ]);
+});
+
 test("a price below the cost per head says never in the heading and why in its part", () => {
   const { heading, prices } = sheet({
     document: { ...tuesdays, costs: { ...tuesdays.costs, perHead: "9.00" } },

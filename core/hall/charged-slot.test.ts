@@ -140,6 +140,12 @@ test("HIRE-7 HIRE-10 the set-up factor is for the set-up that is charged, and ad
   ]);
 });
 
+test("HIRE-7 set-up that is all free has no line of its own", () => {
+  const allFree = { perHour: "18.00", freeBeforeMinutes: 20, setUpFactor: 0.5 };
+  // 60 + 15 = 75 min: 1.25 h × 18.00
+  expect(sums(slot(allFree)).slice(2)).toEqual(["Hall, by the hour: 1.25 h × 18.00 = 22.50"]);
+});
+
 test("HIRE-7 a price a session has no set-up of its own", () => {
   expect(slot({ perSession: "30.00", setUpFactor: 0.5 })).toMatchObject({ hire: 3000, charged: 95 });
 });
