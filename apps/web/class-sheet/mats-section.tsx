@@ -1,5 +1,6 @@
 import { type HallDocument, setOutSentences } from "#core/hall";
 import type { PracticeDocument } from "#core/words";
+import { useMemo } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import { PlanPicture } from "../floor/plan-picture.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
@@ -21,6 +22,14 @@ type Props = ClassPart & {
 export function MatsSection({ document, change, practice, hall, answers, typed }: Props) {
   const { planned, working, sheet } = answers;
   const floorProblems = sheet.mats.kind === "unsound" ? sheet.mats.problems : answers.floorProblems;
+  // drawn again when the plan is another, not at every key
+  const picture = useMemo(
+    () =>
+      planned === null ? null : (
+        <PlanPicture hall={planned.hall} plan={planned.plan} units={practice.units} />
+      ),
+    [planned, practice.units],
+  );
   return (
     <SheetSection
       id="mats"
@@ -39,11 +48,7 @@ export function MatsSection({ document, change, practice, hall, answers, typed }
           <PartAnswer part={sheet.mats} typed={typed} fields={["mats", "ownCap", "insurerCap"]} />
         )
       }
-      picture={
-        planned === null || floorProblems.length > 0 ? null : (
-          <PlanPicture hall={planned.hall} plan={planned.plan} units={practice.units} />
-        )
-      }
+      picture={floorProblems.length > 0 ? null : picture}
       working={
         planned === null || floorProblems.length > 0 ? null : (
           <ShowWorking summary="Set the mats out with a tape">

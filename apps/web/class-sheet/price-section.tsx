@@ -1,4 +1,5 @@
 import type { PracticeDocument } from "#core/words";
+import { useMemo } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import { NumberField } from "../fields/number-field.tsx";
 import { ShowWorking } from "../parts/working.tsx";
@@ -22,6 +23,15 @@ type Props = ClassPart & {
 /** Who pays for the room, and what an ordinary evening leaves. */
 export function PriceSection({ document, change, practice, answers, typed }: Props) {
   const { prices, ordinary } = answers.sheet;
+  const rows = ordinary.kind === "ready" ? ordinary.rows : null;
+  const { currency, locale } = practice;
+  // drawn again when an answer is another, not at every key
+  const plot = useMemo(
+    () =>
+      rows === null ? null : <HeadsPlot rows={rows} money={(major) => wholeMoney(major, currency, locale)} />,
+    [rows, currency, locale],
+  );
+  const table = useMemo(() => (rows === null ? null : <HeadsTable rows={rows} />), [rows]);
   const same = prices.kind !== "ready" && ordinary.kind !== "ready";
   return (
     <SheetSection
@@ -33,22 +43,13 @@ export function PriceSection({ document, change, practice, answers, typed }: Pro
           {same ? null : <PartAnswer part={ordinary} typed={typed} fields={["heads", "prices", "mix"]} />}
         </>
       }
-      picture={
-        ordinary.kind === "ready" ? (
-          <HeadsPlot
-            rows={ordinary.rows}
-            money={(major) => wholeMoney(major, practice.currency, practice.locale)}
-          />
-        ) : null
-      }
+      picture={plot}
       working={
         <>
           <PartWorking parts={[prices, ordinary]} />
-          {ordinary.kind === "ready" ? (
-            <ShowWorking summary="Show the table by the number of people">
-              <HeadsTable rows={ordinary.rows} />
-            </ShowWorking>
-          ) : null}
+          {table === null ? null : (
+            <ShowWorking summary="Show the table by the number of people">{table}</ShowWorking>
+          )}
         </>
       }
       inputs={

@@ -2,7 +2,7 @@ import { type ClassSheet, classSheet } from "#app/views";
 import type { ClassDocument } from "#core/class";
 import { capacityOf, type Hall, type HallDocument, type MatPlan, readHall } from "#core/hall";
 import type { PracticeDocument, Problem } from "#core/words";
-import { useMemo } from "react";
+import { useDeferredValue, useMemo } from "react";
 import { useMatPlan } from "../floor/use-mat-plan.ts";
 import { currencyOf } from "../hall/hall-form.ts";
 import { today } from "../words/dates.ts";
@@ -22,10 +22,13 @@ export type ClassAnswers = {
 
 /** Everything that the class sheet says, worked out in the page at every change. */
 export function useClassAnswers(
-  document: ClassDocument,
-  hall: HallDocument | null,
+  typed: ClassDocument,
+  typedHall: HallDocument | null,
   practice: PracticeDocument,
 ): ClassAnswers {
+  // a key shows in its box at once; the answers follow in a render that the next key may interrupt
+  const document = useDeferredValue(typed);
+  const hall = useDeferredValue(typedHall);
   const laid = useMemo(() => laidHall(document.mats, hall), [document.mats, hall]);
   const fitted = useMatPlan(laid?.ok === true ? laid.value : null);
   const plan = laid?.ok === true ? fitted.plan : null;
@@ -35,7 +38,10 @@ export function useClassAnswers(
     () => [...problemsOf(sheet), ...floorProblems.map(onTheMats)],
     [sheet, floorProblems],
   );
-  const planned = plan === null || fitted.hall === null ? null : { hall: fitted.hall, plan };
+  const planned = useMemo(
+    () => (plan === null || fitted.hall === null ? null : { hall: fitted.hall, plan }),
+    [plan, fitted.hall],
+  );
   return {
     sheet,
     planned,

@@ -1,4 +1,5 @@
 import { type PracticeDocument, word } from "#core/words";
+import { useMemo } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import type { ClassPart } from "./class-part.ts";
 import { MonthTable } from "./month-table.tsx";
@@ -17,16 +18,18 @@ type Props = ClassPart & {
 /** What a year of the class's real dates leaves. */
 export function YearSection({ document, change, practice, answers, typed }: Props) {
   const { year } = answers.sheet;
+  const months = year.kind === "ready" && year.months.length > 0 ? year.months : null;
+  const hire = word("hire", practice.locale);
+  const table = useMemo(
+    () => (months === null ? null : <MonthTable months={months} hire={hire} />),
+    [months, hire],
+  );
   return (
     <SheetSection
       id="year"
       title="The year"
       answer={<PartAnswer part={year} typed={typed} fields={["year", "heads", "prices", "mix"]} />}
-      picture={
-        year.kind === "ready" && year.months.length > 0 ? (
-          <MonthTable months={year.months} hire={word("hire", practice.locale)} />
-        ) : null
-      }
+      picture={table}
       working={
         <PartWorking parts={[year]}>
           {year.kind === "ready" && year.lost.length > 0 ? (
