@@ -69,3 +69,20 @@ export { readTiers } from "./ladder/read-tiers.ts";
 export { type Tier, type TierKind, tierName } from "./ladder/tier.ts";
 export { levelLoss } from "./price-rise.ts";
 export { type TargetPay, targetPrice } from "./target-price.ts";
+export { type DemandCurve, fitCurves, headsAt, type PricePoint } from "./curve/demand-curve.ts";
+export {
+  agreedRange,
+  type PriceAt,
+  type PriceCurve,
+  type PriceRange,
+  type PriceSetting,
+  priceAt,
+  priceCurve,
+} from "./curve/price-curve.ts";
+export {
+  readSurvey,
+  type SurveyDocument,
+  type SurveyRow,
+  type SurveySummary,
+  surveySummary,
+} from "./curve/read-survey.ts";

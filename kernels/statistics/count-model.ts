@@ -1,4 +1,4 @@
-import { negativeBinomialPmf } from "./negative-binomial.ts";
+import { negativeBinomialPmf, negativeBinomialUpTo } from "./negative-binomial.ts";
 import { poissonPmf } from "./poisson.ts";
 
 /**
@@ -23,6 +23,20 @@ export function countPmf(model: CountModel, count: number): number {
   }
 }
 
+/** The chances of 0, 1, … below the count, together. */
+export function countsBelow(model: CountModel, count: number): readonly number[] {
+  if (count <= 0) return [];
+  switch (model.kind) {
+    case "steady":
+      return Array.from({ length: count }, (_, each) => steadyPmf(model.mean, each));
+    case "poisson":
+      // dispersion 1 is Poisson; one step from count to count is five times as fast as each by itself
+      return negativeBinomialUpTo(count - 1, model.mean, 1);
+    case "varied":
+      return negativeBinomialUpTo(count - 1, model.mean, model.dispersion);
+  }
+}
+
 /** 9.25 is 9 three times of four and 10 once. */
 function steadyPmf(mean: number, count: number): number {
   if (!(mean >= 0 && Number.isFinite(mean))) throw new RangeError(`mean: ${mean}`);
@@ -34,24 +48,22 @@ function steadyPmf(mean: number, count: number): number {
 // Beyond the mean every term of these models is at most its neighbour's; below this share of the sum the
 // rest of a tail cannot change its last digit.
 const NEGLIGIBLE = 1e-18;
-// 200 standard deviations of a Poisson count of a thousand; a loop that never ends is worse than a digit
-const MOST_TERMS = 200_000;
+// far beyond where a tail that begins at 1e-6 ends; a loop that never ends is worse than a digit
+const MOST_TERMS = 10_000;
 
-/** P(D ≥ count). */
+// What is left of one keeps fifteen digits after the point; a chance below this is summed by itself.
+const SMALL = 1e-6;
+
+/** P(D ≥ count), with all its digits also where it is 1e-15. */
 export function countAtLeast(model: CountModel, count: number): number {
   if (count <= 0) return 1;
-  if (count <= model.mean) return Math.max(0, 1 - sumBelow(model, count));
+  const rest = 1 - countsBelow(model, count).reduce((sum, chance) => sum + chance, 0);
+  if (rest > SMALL || count <= model.mean) return Math.max(0, rest);
   let sum = 0;
   for (let step = count; step < count + MOST_TERMS; step += 1) {
     const term = countPmf(model, step);
     sum += term;
     if (term <= sum * NEGLIGIBLE) break;
   }
-  return Math.min(1, sum);
-}
-
-function sumBelow(model: CountModel, count: number): number {
-  let sum = 0;
-  for (let step = 0; step < count; step += 1) sum += countPmf(model, step);
   return sum;
 }

@@ -5,15 +5,22 @@
  * P(k + 1) = P(k) · (mean + k(d − 1)) ÷ (d(k + 1)). Mean from 0, dispersion from 1; throws on others.
  */
 export function negativeBinomialPmf(count: number, mean: number, dispersion: number): number {
-  checkNegativeBinomial(mean, dispersion);
   if (!Number.isInteger(count) || count < 0) return 0;
+  return negativeBinomialUpTo(count, mean, dispersion).at(-1) ?? 0;
+}
+
+/** The chances of 0, 1, … count in one go. */
+export function negativeBinomialUpTo(count: number, mean: number, dispersion: number): readonly number[] {
+  checkNegativeBinomial(mean, dispersion);
   const extra = dispersion - 1;
   // in logarithms, so that a mean of 1000 does not begin with exp(−1000) = 0
   let logarithm = -mean * (extra === 0 ? 1 : Math.log1p(extra) / extra);
+  const chances = [Math.exp(logarithm)];
   for (let step = 0; step < count; step += 1) {
     logarithm += Math.log((mean + step * extra) / (dispersion * (step + 1)));
+    chances.push(Math.exp(logarithm));
   }
-  return Math.exp(logarithm);
+  return chances;
 }
 
 function checkNegativeBinomial(mean: number, dispersion: number): void {
