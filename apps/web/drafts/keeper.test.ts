@@ -8,12 +8,14 @@ const silent = problem("server-silent", "", "The server does not answer.", "Try 
 /** A server of one document that can be silent: a save may arrive although its answer is lost. */
 function serverOf(version: number, document: string) {
   const done = new Map<string, number>();
-  const server = { version, document, silent: false, loseAnswers: false, asked: 0 };
+  const server = { version, document, silent: false, loseAnswers: false, deleted: false, asked: 0 };
   const send = ({ action, from, document: sent }: Sending<string>): Result<{ version: number }> => {
     server.asked += 1;
     if (server.silent) return bad(silent);
+    if (server.deleted && from > 0)
+      return bad(problem("changed-elsewhere", "", "It was changed.", "Choose."));
     const before = done.get(action);
-    if (before === undefined && from !== server.version) {
+    if (before === undefined && !server.deleted && from !== server.version) {
       return bad(problem("changed-elsewhere", "", "It was changed.", "Choose."));
     }
     if (before === undefined) {
@@ -33,7 +35,8 @@ function open(version = 1, document = "old") {
   const keeper = keeperOf<string>(
     {
       send: (sending) => Promise.resolve(send(sending)),
-      fetch: () => Promise.resolve(good({ version: server.version, document: server.document })),
+      fetch: () =>
+        Promise.resolve(good(server.deleted ? null : { version: server.version, document: server.document })),
       keep: (draft) => {
         kept.draft = draft;
         return true;
@@ -111,4 +114,15 @@ test("after a clash either text can be kept", async () => {
     await keeper.resolve(mine);
     expect([server.document, keeper.read().document]).toEqual([stays, stays]);
   }
+});
+
+test("what was deleted elsewhere stays deleted, or comes back as it is on the page", async () => {
+  const { keeper, server, kept } = open();
+  server.deleted = true;
+  keeper.change(() => "mine");
+  await vi.advanceTimersByTimeAsync(2000);
+  expect((await keeper.resolve(false)).map((it) => it.code)).toEqual(["deleted-elsewhere"]);
+  expect(kept.draft).toBeNull();
+  expect(await keeper.resolve(true)).toEqual([]);
+  expect(server.document).toBe("mine");
 });

@@ -1,4 +1,4 @@
-import type { Problem, Result } from "#core/words";
+import { type Problem, problem, type Result } from "#core/words";
 import {
   acknowledged,
   changeDocument,
@@ -69,10 +69,14 @@ export function keeperOf<Document>(world: KeeperWorld<Document>, opened: Draft<D
     const answer = await world.fetch();
     if (!answer.ok) return answer.problems;
     const theirs = answer.value;
-    if (mine || theirs === null) {
+    if (mine) {
       put(keepMine(draft, theirs?.version ?? 0));
       await send();
       return [];
+    }
+    if (theirs === null) {
+      world.drop();
+      return [deletedElsewhere];
     }
     put(openDraft(theirs.version, theirs.document));
     world.saved(theirs.version, theirs.document);
@@ -102,3 +106,10 @@ export function keeperOf<Document>(world: KeeperWorld<Document>, opened: Draft<D
     stop: () => clearTimeout(timer),
   };
 }
+
+const deletedElsewhere = problem(
+  "deleted-elsewhere",
+  "",
+  "The other one was deleted.",
+  "Leave this page to let it go, or keep what is on this page to have it again.",
+);
