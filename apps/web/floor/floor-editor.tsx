@@ -3,6 +3,7 @@ import type { HallDocument } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
 import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { AddThings } from "./add-things.tsx";
+import { flushSync } from "react-dom";
 import { noteDrawn, noteHall } from "./drag-to-drawn.ts";
 import { FloorLists } from "./floor-lists.tsx";
 import { FloorProblems } from "./floor-problems.tsx";
@@ -44,6 +45,11 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
     if (fitted.hall !== null) noteDrawn(fitted.hall, fitted.milliseconds);
   }, [fitted.hall, fitted.milliseconds]);
 
+  const leaveShape = () => {
+    // both pages of the editor in turn: the cursor goes to what is new, and its first words are read out
+    flushSync(() => setBeginning(false));
+    editor.current?.querySelector<HTMLElement>(".answer")?.focus({ preventScroll: true });
+  };
   const empty = part.outline.length < 3;
   if (empty || beginning) {
     return (
@@ -51,9 +57,9 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
         units={units}
         onDraw={(outline) => {
           floor.settle({ ...part, outline });
-          setBeginning(false);
+          leaveShape();
         }}
-        onLeave={empty ? undefined : () => setBeginning(false)}
+        onLeave={empty ? undefined : leaveShape}
       />
     );
   }

@@ -7,24 +7,25 @@ type Props = { readonly document: HallDocument; readonly fitted: Fitted; readonl
 /** How many mats fit and what sets the number, before anything is drawn. */
 export function MatAnswer({ document, fitted, sound }: Props) {
   const { plan } = fitted;
-  if (plan === null) {
-    return (
-      <p className="answer" data-withheld>
-        {sound
-          ? "Working out how many mats fit."
-          : "How many mats fit is not known until the floor is sound."}
+  const withheld = plan === null || !sound;
+  return (
+    <div className="stack-close">
+      <p className="answer" data-withheld={withheld ? true : undefined} tabIndex={-1} aria-live="polite">
+        {answerWords(document, fitted, sound)}
       </p>
-    );
+      {plan !== null && <p className="rests-on">{provenWords(plan.count, plan.bound, plan.proven)}</p>}
+      {plan !== null && <p className="caution">{capacityCaution}</p>}
+    </div>
+  );
+}
+
+function answerWords(document: HallDocument, { plan }: Fitted, sound: boolean): string {
+  if (plan === null) {
+    return sound
+      ? "Working out how many mats fit."
+      : "How many mats fit is not known until the floor is sound.";
   }
   const { postedCapacity, peopleNotOnMats } = document;
   const { sentence } = capacityOf(plan, { postedCapacity, peopleNotOnMats });
-  return (
-    <div className="stack-close">
-      <p className="answer" data-withheld={sound ? undefined : true}>
-        {sound ? sentence : `Before the last change: ${sentence}`}
-      </p>
-      <p className="rests-on">{provenWords(plan.count, plan.bound, plan.proven)}</p>
-      <p className="caution">{capacityCaution}</p>
-    </div>
-  );
+  return sound ? sentence : `Before the last change: ${sentence}`;
 }

@@ -1,6 +1,6 @@
 import type { LengthUnits } from "#core/words";
 import type { Polygon } from "#kernels/geometry";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { SidesForm } from "./sides-form.tsx";
 import { lSides, rectangleSides } from "./sides.ts";
 import { WalkForm } from "./walk-form.tsx";
@@ -23,8 +23,14 @@ type Kind = (typeof kinds)[number]["kind"];
 /** The first question of a floor: its shape and its measured lengths. */
 export function StartingShape({ units, onDraw, onLeave }: Props) {
   const [kind, setKind] = useState<Kind>("rectangle");
+  const section = useRef<HTMLElement>(null);
+  const asked = onLeave !== undefined;
+  useEffect(() => {
+    // opened by a button that is gone now: the cursor follows
+    if (asked) section.current?.focus();
+  }, [asked]);
   return (
-    <section className="stack floor-start" aria-label="The shape of the floor">
+    <section className="stack floor-start" aria-label="The shape of the floor" ref={section} tabIndex={-1}>
       <fieldset className="fields">
         <legend>The floor is</legend>
         {kinds.map((it) => (
