@@ -86,3 +86,13 @@ export {
   type SurveySummary,
   surveySummary,
 } from "./curve/read-survey.ts";
+export { type Dial, type Flip, whatWouldChange } from "./change/what-would-change.ts";
+export {
+  type OwnClass,
+  type OwnOrStudio,
+  ownOrStudio,
+  type PerHour,
+  type StudioClass,
+} from "./studio/own-or-studio.ts";
+export { type StudioDocument, studioPaySchema, studioSchema } from "./studio/studio-document.ts";
+export { type StudioPay, studioPay } from "./studio/studio-pay.ts";

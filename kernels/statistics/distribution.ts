@@ -22,14 +22,21 @@ export function quantileOf(distribution: Distribution, share: number): number {
   return found < 0 ? distribution.length - 1 : found;
 }
 
-/** The mean of the lowest part: of counts 0 to 3, equally likely, the worst quarter has the mean 0. */
-export function meanOfLowest(distribution: Distribution, part: number): number {
+/**
+ * The mean over the lowest part: of counts 0 to 3, equally likely, the worst quarter has the mean 0. With a value
+ * for each count, the mean of the values over the lowest counts.
+ */
+export function meanOfLowest(
+  distribution: Distribution,
+  part: number,
+  valueOf: (count: number) => number = (count) => count,
+): number {
   if (!(part > 0 && part <= 1)) throw new RangeError(`part: ${part}`);
   let left = part;
   let sum = 0;
   for (const [count, chance] of distribution.entries()) {
     const taken = Math.min(left, chance);
-    sum += taken * count;
+    sum += taken * valueOf(count);
     left -= taken;
   }
   return sum / (part - left);
