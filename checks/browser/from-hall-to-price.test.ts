@@ -73,6 +73,11 @@ async function writeClass(page: Page): Promise<void> {
 async function answersStand(page: Page): Promise<void> {
   // 3 lines of mats turned across 7.5 m: (7.5 − 1 + 0.3) ÷ 2.13 = 3.2; 9 along 11 m: (11 − 1 + 0.5) ÷ 1.11 = 9.5
   await page.getByText("27 mats fit").first().waitFor();
+  // answers follow the last key a moment later, all in one go
+  await page
+    .getByText(/^A year of 10 evenings/)
+    .first()
+    .waitFor();
   const words = await wordsOn(page);
   // 20 + 75 + 15 = 110 min, in steps of 30: 120 min at 14.00 an hour is 28.00; with 3.00 travel 31.00
   expect(words).toContain("An evening costs £31.00");
