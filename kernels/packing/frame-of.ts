@@ -1,8 +1,8 @@
-import { boundsOf, rotatePolygon } from "#kernels/geometry";
 import { hullWalls } from "./hull-walls.ts";
-import { type Obstacles, obstaclesInFrame, type Surroundings } from "./obstacles.ts";
+import type { Obstacles, Surroundings } from "./obstacles.ts";
 import type { Gaps, Piece } from "./packing-types.ts";
 import { type Frame, THINNEST } from "./strips.ts";
+import { type TurnedSurroundings, turnSurroundings } from "./turn-surroundings.ts";
 
 /** Half of what rectangles are shrunk by: an exact fit may begin this much outside and still be one. */
 const HAIR = 1e-6;
@@ -15,17 +15,25 @@ export function frameOf(
   direction: number,
   along: "length" | "width",
 ): Frame {
+  return frameInTurned(piece, gaps, turnSurroundings(surroundings, direction), along);
+}
+
+/** The same for surroundings that are turned already. */
+export function frameInTurned(
+  piece: Piece,
+  gaps: Gaps,
+  { hull, bounds, obstacles, shapes }: TurnedSurroundings,
+  along: "length" | "width",
+): Frame {
   const [width, height] = along === "length" ? [piece.length, piece.width] : [piece.width, piece.length];
   const [gapAlong, gapAcross] = along === "length" ? [gaps.end, gaps.side] : [gaps.side, gaps.end];
-  const hull = rotatePolygon(surroundings.hull, -direction);
-  const bounds = boundsOf(hull);
-  const inFrame = obstaclesInFrame(surroundings.obstacles, direction);
   const firstAcross = bounds.bottom + gaps.wall;
   const lastAcross = exactFit(firstAcross, bounds.top - gaps.wall - height);
+  let breaks: readonly number[] | null = null;
   return {
     walls: hullWalls(hull, width, height, gaps.wall),
-    obstacles: inFrame,
-    shapes: surroundings.shapes.map((shape) => boundsOf(rotatePolygon(shape, -direction))),
+    obstacles,
+    shapes,
     width,
     height,
     pitchAlong: width + gapAlong,
@@ -36,7 +44,10 @@ export function frameOf(
     lastAlong: bounds.right - gaps.wall - width + HAIR,
     firstAcross,
     lastAcross,
-    breaks: breaksOf(inFrame, height, firstAcross, lastAcross),
+    // most frames are left before their first cut
+    get breaks() {
+      return (breaks ??= breaksOf(obstacles, height, firstAcross, lastAcross));
+    },
   };
 }
 

@@ -3,10 +3,11 @@ import { areaBound } from "./area-bound.ts";
 import { cutsOf } from "./cuts-of.ts";
 import { type Filling, fillFrame, startFilling } from "./fill-frame.ts";
 import { fillWings } from "./fill-wings.ts";
-import { frameOf } from "./frame-of.ts";
+import { frameInTurned } from "./frame-of.ts";
 import { surroundingsOf } from "./obstacles.ts";
 import type { Floor, Gaps, LinesOptions, LinesPlan, Piece } from "./packing-types.ts";
 import { placedLines } from "./placed-lines.ts";
+import { turnSurroundings } from "./turn-surroundings.ts";
 
 /**
  * Work before the search stops: a wall costs one, an obstacle eight, a strip fifty besides. Some 40 ms here;
@@ -48,25 +49,27 @@ export function linesPlan(
   const trials: Trial[] = [];
   for (const axis of wanted) {
     if (budget.left <= 0 && trials.length > 0) break;
-    for (const way of waysOf(axis)) trials.push(startTrial(way, budget));
+    trials.push(...startTrials(axis));
   }
   fillTrials(trials, budget);
   const best = bestWings(trials, gaps.wall, budget);
   const missed = trials.length < 4 * wanted.length ? areaBound(floor, piece, gaps) : 0;
   return planFrom(best, trials, missed, whole - budget.left);
 
-  function startTrial(way: Way, spent: Budget): Trial {
-    const filling = startFilling(frameOf(piece, gaps, surroundings, way.direction, way.along));
-    spent.left -= filling.strips.steps;
-    return { way, filling, upper: filling.upper.count };
+  /** The four ways of one axis, in the order that breaks ties. */
+  function startTrials(axis: number): readonly Trial[] {
+    const turned = [axis, axis + 90].map((direction) => ({
+      direction,
+      surroundings: turnSurroundings(surroundings, direction),
+    }));
+    return (["width", "length"] as const).flatMap((along) =>
+      turned.map((each) => {
+        const filling = startFilling(frameInTurned(piece, gaps, each.surroundings, along));
+        budget.left -= filling.strips.steps;
+        return { way: { axis, direction: each.direction, along }, filling, upper: filling.upper.count };
+      }),
+    );
   }
-}
-
-/** The four ways for one axis, in the order that breaks ties. */
-function waysOf(axis: number): readonly Way[] {
-  return (["width", "length"] as const).flatMap((along) =>
-    [axis, axis + 90].map((direction) => ({ axis, direction, along })),
-  );
 }
 
 /** Fills the frames in order; one that cannot win any more is left as it is. */

@@ -72,15 +72,16 @@ export function cutStrip(strips: Strips, index: number, wish: number): boolean {
   const [below, strip, above] = [strips.list[index - 1], strips.list[index], strips.list[index + 1]];
   if (below === undefined || strip === undefined || above === undefined) return false;
   if (strip.to - strip.from <= 1.01 * THINNEST) return false;
-  const at = single(strips, placeOfCut(strips.frame.breaks, strip, wish));
+  const at = single(strips, placeOfCut(strips.frame, strip, wish));
   strips.list.splice(index, 1, between(strips, below, at), at, between(strips, at, above));
   return true;
 }
 
 /** The wish when it is well inside; else the break nearest the middle; else the middle. */
-function placeOfCut(breaks: readonly number[], { from, to }: Strip, wish: number): number {
+function placeOfCut(frame: Frame, { from, to }: Strip, wish: number): number {
   const margin = THINNEST / 100;
   if (wish - from > margin && to - wish > margin) return wish;
+  const { breaks } = frame;
   const middle = (from + to) / 2;
   let best = middle;
   let distance = Infinity;
@@ -136,6 +137,9 @@ function spansBetween(strips: Strips, low: number, high: number, into: Float64Ar
   return into;
 }
 
+/** One for all calls, which never nest. */
+const room = { first: 0, last: 0 };
+
 function capacity(
   frame: Frame,
   low: number,
@@ -143,7 +147,8 @@ function capacity(
   where: "anywhere" | "throughout",
   spans: Float64Array,
 ): number {
-  const room = { first: frame.firstAlong, last: frame.lastAlong };
+  room.first = frame.firstAlong;
+  room.last = frame.lastAlong;
   narrow(frame.walls, low, high, where, room);
   return mostInLine(room.first, room.last, frame.pitchAlong, spans);
 }
