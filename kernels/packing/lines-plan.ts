@@ -15,7 +15,7 @@ import { turnSurroundings } from "./turn-surroundings.ts";
  */
 const LOOKS = 3e6;
 
-/** Wings seldom gain a place (one hall in a thousand here), so they get this share of the work at most. */
+/** Wings seldom gain a place (eight of 3000 small stepped floors), so they get this share of the work at most. */
 const WINGS_SHARE = 0.25;
 
 type Way = { readonly axis: number; readonly direction: number; readonly along: "length" | "width" };
