@@ -72,3 +72,7 @@ export { floorToFill, matPlan } from "./mat-plan.ts";
 export { setOutSentences } from "./set-out-sentences.ts";
 export { planInWords } from "./plan-in-words.ts";
 export { snapInLine } from "./snap-in-line.ts";
+export { onFloor } from "./on-floor.ts";
+export { countedFrom, matInWords, matsInWords, type NamedMats } from "./mat-in-words.ts";
+export type { Heads } from "./sight/standing-point.ts";
+export { type HiddenMat, type Sight, type SightOptions, whoCannotSee } from "./sight/who-cannot-see.ts";

@@ -1,0 +1,61 @@
+import type { PlacedMat, SetOut, SetOutLine } from "./mat-plan-types.ts";
+
+/** Any plan of mats; with lines in the order of the mats, a mat has the name that the set-out gives it. */
+export type NamedMats = {
+  readonly mats: readonly PlacedMat[];
+  readonly setOut?: Pick<SetOut, "linesFrom"> & {
+    readonly lines: readonly Pick<SetOutLine, "centres" | "matsFrom">[];
+  };
+};
+
+/** Line and place count from 1; a plan without lines has line 0 and numbers its mats through. */
+export type MatPlace = { readonly line: number; readonly place: number };
+
+/** "mat 3 of line 2", as in the set-out; "mat 17" in a plan that has no lines. */
+export function matInWords(plan: NamedMats, mat: number): string {
+  const { line, place } = placeOfMat(plan, mat);
+  return line === 0 ? `mat ${place}` : `mat ${place} of line ${line}`;
+}
+
+/** Throws for a mat that the plan does not have. */
+export function placeOfMat(plan: NamedMats, mat: number): MatPlace {
+  if (plan.mats[mat] === undefined) throw new RangeError(`no mat ${mat} among ${plan.mats.length}`);
+  let before = 0;
+  for (const [line, { centres }] of linesIn(plan).entries()) {
+    if (mat < before + centres.length) return { line: line + 1, place: mat - before + 1 };
+    before += centres.length;
+  }
+  return { line: 0, place: mat + 1 };
+}
+
+/** "mats 2, 3 and 5 of line 3; mat 1 of line 4": each line once, in the order of the plan. */
+export function matsInWords(plan: NamedMats, mats: readonly number[]): string {
+  const byLine = new Map<number, number[]>();
+  for (const mat of mats.toSorted((a, b) => a - b)) {
+    const { line, place } = placeOfMat(plan, mat);
+    byLine.set(line, [...(byLine.get(line) ?? []), place]);
+  }
+  return [...byLine].map(([line, places]) => lineOfMats(line, places)).join("; ");
+}
+
+/** From where lines and mats are counted, as a sentence; none for a plan without lines. */
+export function countedFrom(plan: NamedMats): readonly string[] {
+  const lines = linesIn(plan);
+  const [first] = lines;
+  if (plan.setOut === undefined || first === undefined) return [];
+  const same = lines.every((line) => line.matsFrom === first.matsFrom);
+  const mats = same ? `the mats of each from ${first.matsFrom}` : "the mats of each as in the set-out";
+  return [`Lines are counted from ${plan.setOut.linesFrom}, ${mats}.`];
+}
+
+/** The lines, where they name every mat. */
+function linesIn({ mats, setOut }: NamedMats): readonly Pick<SetOutLine, "centres" | "matsFrom">[] {
+  const lines = setOut?.lines ?? [];
+  return lines.reduce((sum, line) => sum + line.centres.length, 0) === mats.length ? lines : [];
+}
+
+function lineOfMats(line: number, places: readonly number[]): string {
+  const listed =
+    places.length === 1 ? `mat ${places[0]}` : `mats ${places.slice(0, -1).join(", ")} and ${places.at(-1)}`;
+  return line === 0 ? listed : `${listed} of line ${line}`;
+}
