@@ -64,7 +64,7 @@ function sheet(change: Partial<ClassSheetInput> = {}): ReturnType<typeof classSh
 
 test("the sheet says in one sentence what fits, what the hall allows and who pays for the room", () => {
   // 28.00 + 3.40 = 31.40; 31.40 ÷ 8.00 → 4
-  expect(sheet().heading).toBe("16 mats fit; the hall's own limit is 60; 4 people pay for the room.");
+  expect(sheet().heading).toBe("16 mats fit; the hall’s own limit is 60; 4 people pay for the room.");
   expect(sheet().when).toBe("Tuesdays at 18:30, 60 minutes.");
 });
 
@@ -173,10 +173,16 @@ test("without a hall every part of the money says what is missing and what to do
   }
 });
 
+test("a class in the United States begins by a clock of twelve hours", () => {
+  expect(sheet({ practice: { currency: "USD", locale: "en-US" } }).when).toBe(
+    "Tuesdays at 6:30 pm, 60 minutes.",
+  );
+});
+
 test("a hall without terms still says how many mats fit", () => {
   const { hire: _, ...bare } = quayStreet;
   const { heading, mats, evening } = sheet({ hall: bare });
-  expect(heading).toBe("16 mats fit; the hall's own limit is 60.");
+  expect(heading).toBe("16 mats fit; the hall’s own limit is 60.");
   expect(mats).toMatchObject({ kind: "ready", capacity: sixteen });
   expect(evening).toMatchObject({
     kind: "missing",
@@ -288,7 +294,7 @@ test("hours a year that nobody stated are said where a volume band goes by them"
   // 7 evenings × 2 h = 14 h, over 10: half of 28.00
   expect(evening.kind === "ready" && [evening.says[0], evening.says[2]]).toEqual([
     "An evening costs £17.40, of which £14.00 is for 120 charged minutes of hire.",
-    "The hall's volume bands go by 14 hours a year, which are the 7 evenings of this class; " +
-      "enter your hours in the hall's terms if you hire it for more.",
+    "The hall’s volume bands go by 14 hours a year, which are the 7 evenings of this class; " +
+      "enter your hours in the hall’s terms if you hire it for more.",
   ]);
 });

@@ -1,3 +1,4 @@
+import type { Locale } from "#core/words";
 import type { ClassDocument } from "#core/class";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import { type EveningPart, eveningPart } from "./evening-part.ts";
@@ -5,7 +6,7 @@ import { type MatsPart, matsPart } from "./mats-part.ts";
 import { type OrdinaryPart, ordinaryPart } from "./ordinary-part.ts";
 import { type PricesPart, pricesPart } from "./prices-part.ts";
 import { sheetHeading } from "./sheet-heading.ts";
-import { weekdayWord } from "./date-words.ts";
+import { timeWords, weekdayWord } from "./date-words.ts";
 import { type YearPart, yearPart } from "./year-part.ts";
 
 /** The page of one class in the order of the job; each part is a sentence with its working under it. */
@@ -27,7 +28,7 @@ export function classSheet(input: ClassSheetInput): ClassSheet {
   const prices = pricesPart(input);
   return {
     heading: sheetHeading(input, prices),
-    when: whenSentence(input.document),
+    when: whenSentence(input.document, input.practice.locale),
     whoFor: input.document.whoFor,
     mats: matsPart(input),
     evening: eveningPart(input),
@@ -37,7 +38,7 @@ export function classSheet(input: ClassSheetInput): ClassSheet {
   };
 }
 
-function whenSentence({ weekday, start, minutes }: ClassDocument): string {
+function whenSentence({ weekday, start, minutes }: ClassDocument, locale: Locale): string {
   const sound = Number.isInteger(weekday) && weekday >= 1 && weekday <= 7;
-  return `${sound ? `${weekdayWord(weekday)}s` : "Weekly"} at ${start}, ${minutes.class} minutes.`;
+  return `${sound ? `${weekdayWord(weekday)}s` : "Weekly"} at ${timeWords(start, locale)}, ${minutes.class} minutes.`;
 }

@@ -41,3 +41,11 @@ function monthName(number: string, from: string): string {
   if (name === undefined) throw new RangeError(`no month: ${from}`);
   return name;
 }
+
+/** "18:30" is "6:30 pm" where clocks have twelve hours; a half-typed time stays as it is. */
+export function timeWords(start: string, locale: Locale): string {
+  const read = /^(\d{2}):(\d{2})$/.exec(start);
+  if (locale !== "en-US" || read === null) return start;
+  const hours = Number(read[1]);
+  return `${hours % 12 === 0 ? 12 : hours % 12}:${read[2]} ${hours < 12 ? "am" : "pm"}`;
+}

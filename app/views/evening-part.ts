@@ -44,7 +44,7 @@ function hoursSentences(
   if (counted === null) return [];
   const hours = exactNumberText(counted.hours);
   return [
-    `The hall's volume bands go by ${hours} hours a year, which are the ${counted.sessions} evenings of this class; ` +
-      "enter your hours in the hall's terms if you hire it for more.",
+    `The hall’s volume bands go by ${hours} hours a year, which are the ${counted.sessions} evenings of this class; ` +
+      "enter your hours in the hall’s terms if you hire it for more.",
   ];
 }

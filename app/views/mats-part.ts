@@ -1,4 +1,4 @@
-import type { Capacity } from "#core/hall";
+import { type Capacity, capacityCaution } from "#core/hall";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import { missing, type SheetPart, said } from "./sheet-part.ts";
 
@@ -16,10 +16,8 @@ export function matsPart(input: ClassSheetInput): MatsPart {
   if (plan === null || capacity === null) {
     return missing(
       "The floor has not been worked out.",
-      "Look at the hall's floor plan for what stands in the way.",
+      "Look at the hall’s floor plan for what stands in the way.",
     );
   }
-  const caution =
-    "The hall's posted number, its fire risk assessment and the local fire service decide, not the mat plan.";
-  return { ...said(input, "mats", [capacity.sentence, caution], []), capacity };
+  return { ...said(input, "mats", [capacity.sentence, capacityCaution], []), capacity };
 }

@@ -1,11 +1,11 @@
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import type { PricesPart } from "./prices-part.ts";
 
-/** The sheet in one sentence: the mats, the hall's own limit, the people who pay for the room. */
+/** The sheet in one sentence: the mats, the hall’s own limit, the people who pay for the room. */
 export function sheetHeading({ plan, hall }: ClassSheetInput, prices: PricesPart): string {
   const parts = [
     ...(plan === null ? [] : [plan.count === 1 ? "1 mat fits" : `${plan.count} mats fit`]),
-    ...(hall?.postedCapacity === undefined ? [] : [`the hall's own limit is ${hall.postedCapacity}`]),
+    ...(hall?.postedCapacity === undefined ? [] : [`the hall’s own limit is ${hall.postedCapacity}`]),
     ...payClause(prices),
   ];
   if (parts.length === 0)

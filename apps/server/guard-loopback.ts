@@ -21,7 +21,7 @@ export function guardLoopback(server: FastifyInstance): void {
 function refusal(request: FastifyRequest): Problem | undefined {
   const host = request.headers.host ?? "";
   if (!isLoopback(host)) {
-    const says = "This Hallful answers only under this machine's own name.";
+    const says = "This Hallful answers only under this machine’s own name.";
     return problem("foreign-host", "Host", says, "Open it by the address that it printed when it started.");
   }
   if (READING.has(request.method)) return undefined;

@@ -9,7 +9,7 @@ const silent = problem(
 const unreadable = problem(
   "server-unreadable",
   "",
-  "The server answered with something that is not Hallful's.",
+  "The server answered with something that is not Hallful’s.",
   "Check that the address is that of your Hallful server, then try again.",
 );
 

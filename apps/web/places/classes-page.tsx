@@ -8,6 +8,7 @@ import { beginDocument } from "../drafts/keepers.ts";
 import { type PracticeHere, usePractice } from "../drafts/use-practice.ts";
 import { ImportFile } from "../parts/files.tsx";
 import { PageTitle } from "../parts/page-title.tsx";
+import { timeWords } from "#app/views";
 import { today, weekdayName } from "../words/dates.ts";
 import { nameOr } from "./hall-name.ts";
 import { ThisPractice } from "./this-practice.tsx";
@@ -101,7 +102,7 @@ function whenAndWhere(document: ClassDocument, here: PracticeHere): string {
   const { weekday, start } = document;
   const where = hallOf(document, here)?.name ?? "no hall yet";
   const day = weekday >= 1 && weekday <= 7 ? `${weekdayName(weekday)}s ` : "";
-  return `${day}${start} · ${where}`;
+  return `${day}${timeWords(start, here.practice.locale)} · ${where}`;
 }
 
 /** A class from a file keeps its hall only where this practice has that hall. */
