@@ -1,4 +1,4 @@
-import type { Mat, MatPlan } from "#core/hall";
+import type { FloorDraft, Mat, MatPlan } from "#core/hall";
 import { formatLengthShort, type LengthUnits } from "#core/words";
 import type { Point } from "#kernels/geometry";
 import { memo, useMemo } from "react";
@@ -9,13 +9,14 @@ import { toPaper, type Viewport } from "./viewport.ts";
 type Props = {
   readonly mat: Mat;
   readonly plan: MatPlan;
+  readonly floor: Pick<FloorDraft, "outline" | "teacher">;
   readonly view: Viewport;
   readonly units: LengthUnits;
 };
 
-/** The set-out figures on the drawing: a chain along the first line and one across the lines. */
-export const MatDimensions = memo(function MatDimensions({ mat, plan, view, units }: Props) {
-  const chains = useMemo(() => setOutChains(plan, mat), [plan, mat]);
+/** The set-out figures on the drawing: a chain along a line with the most mats and one across the lines. */
+export const MatDimensions = memo(function MatDimensions({ mat, plan, floor, view, units }: Props) {
+  const chains = useMemo(() => setOutChains(plan, mat, floor), [plan, mat, floor]);
   return (
     <g className="floor-set-out">
       <Chain links={chains.alongLine} view={view} units={units} />

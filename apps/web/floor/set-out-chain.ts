@@ -1,86 +1,80 @@
-// Example: a first line of mats with centres 1.10 m apart and the first edge 0.50 m from the wall gives a chain
-// "0.50" from the wall to that edge and "1.10" between each two centres.
+// Example: a line of mats with centres 1.10 m apart and the first edge 0.50 m from the wall gives a chain "0.50" from
+// the wall to that edge and "1.10" between each two centres.
 // Invariant: a chain only repeats the plan's own set-out figures, laid where those lengths are on the floor.
-import type { Mat, MatPlan, PlacedMat } from "#core/hall";
+import { type FloorDraft, type Mat, type MatPlan, onFloor, type PlacedMat } from "#core/hall";
 import type { Point } from "#kernels/geometry";
 import { along } from "./dimension-placing.ts";
+import { dot, type FiguredLine, lineDirections } from "./line-directions.ts";
 import { direction } from "./mat-corners.ts";
 
 /** One length of a chain, on the floor in millimetres. */
 export type ChainLink = { readonly from: Point; readonly to: Point; readonly length: number };
 
-/** Along the first line: wall to first mat, then from centre to centre. Across: wall to the first line, then line to line. */
+/** Along a line with the most mats: wall to first mat, then centre to centre. Across: wall to line, line to line. */
 export type SetOutChains = {
   readonly alongLine: readonly ChainLink[];
   readonly across: readonly ChainLink[];
 };
 
-export function setOutChains(plan: MatPlan, mat: Mat): SetOutChains {
-  const lines = linesOfMats(plan);
-  const [first] = lines;
-  const start = first?.[0];
-  const figures = plan.setOut.lines[0];
-  if (first === undefined || start === undefined || figures === undefined)
-    return { alongLine: [], across: [] };
-  const run = runDirection(lines, start);
-  const step: Point = stepDirection(lines, start, run);
-  const halfAlong = halfExtent(start, run, mat);
-  const halfAcross = halfExtent(start, step, mat);
-  // beside the mats rather than over them, on the side where the first figures are measured
-  const beside: Point = along(start.centre, step, -halfAcross - Math.min(figures.from / 2, BESIDE));
-  const before: Point = along(start.centre, run, acrossAt(first, halfAlong, figures.first));
+/** Half of a usual gap, in millimetres: how far a chain stands beside the mats. */
+const BESIDE = 250;
+
+export function setOutChains(
+  plan: MatPlan,
+  mat: Mat,
+  floor: Pick<FloorDraft, "outline" | "teacher">,
+): SetOutChains {
+  const lines = figuredLines(plan);
+  const anchor = lines.reduce<FiguredLine | undefined>(
+    (most, it) => (most === undefined || it.mats.length > most.mats.length ? it : most),
+    undefined,
+  );
+  if (anchor === undefined) return { alongLine: [], across: [] };
+  const { run, step } = lineDirections(lines, anchor, floor);
+  const [first] = anchor.mats;
+  const halfRun = halfExtent(first, run, mat);
+  const halfStep = halfExtent(first, step, mat);
+  // beside the mats rather than over them, on the side where the figures begin
+  const beside = along(first.centre, step, -halfStep - Math.min(anchor.figures.from / 2, BESIDE));
+  const crossing = along(first.centre, run, crossingAt(anchor, halfRun));
+  const nearEdge = (line: FiguredLine) =>
+    along(crossing, step, line.figures.from - anchor.figures.from - halfStep);
+  const crossed = lines.filter((line) => line === anchor || crosses(line, crossing, run, halfRun));
   return {
-    alongLine: [linkBack(beside, run, halfAlong, figures.first), ...centreLinks(first, start.centre, beside)],
-    across: [
-      linkBack(before, step, halfAcross, figures.from),
-      ...lineLinks(lines, plan, before, step, halfAcross),
+    alongLine: [
+      linkBack(along(beside, run, -halfRun), run, anchor.figures.first),
+      ...centreLinks(anchor, beside),
     ],
+    across: withinWalls(acrossLinks(crossed, nearEdge, step), floor),
   };
 }
 
-/**
- * How far along the first line the chain across stands, from its first centre: in the gap in the middle of the line,
- * clear of the first figures; before the first mat where there are fewer than three.
- */
-function acrossAt(line: readonly PlacedMat[], halfAlong: number, first: number): number {
-  const middle = Math.floor(line.length / 2);
-  const [start, one, other] = [line[0], line[middle], line[middle + 1]];
-  if (start === undefined || one === undefined || other === undefined || middle === 0) {
-    return -halfAlong - Math.min(first / 2, BESIDE);
-  }
-  const from = ({ centre }: PlacedMat) =>
-    Math.hypot(centre[0] - start.centre[0], centre[1] - start.centre[1]);
-  return (from(one) + from(other)) / 2;
-}
-
-/** Half of a usual gap, in millimetres. */
-const BESIDE = 250;
-
 /** The mats of each line, by the counts of the set-out list. */
-function linesOfMats(plan: MatPlan): readonly (readonly PlacedMat[])[] {
+function figuredLines(plan: MatPlan): readonly FiguredLine[] {
   let taken = 0;
-  return plan.setOut.lines.map((line) => {
-    const mats = plan.mats.slice(taken, taken + line.centres.length);
-    taken += line.centres.length;
-    return mats;
+  return plan.setOut.lines.flatMap((figures) => {
+    const [first, ...rest] = plan.mats.slice(taken, taken + figures.centres.length);
+    taken += figures.centres.length;
+    return first === undefined ? [] : [{ mats: [first, ...rest] as const, figures }];
   });
 }
 
-/** From the first mat to the last of the longest line; across the only mat where no line has two. */
-function runDirection(lines: readonly (readonly PlacedMat[])[], start: PlacedMat): Point {
-  const longest = lines.reduce<readonly PlacedMat[]>((best, it) => (it.length > best.length ? it : best), []);
-  const last = longest.at(-1);
-  const head = longest[0];
-  if (head === undefined || last === undefined || head === last) return direction(start.angle + 90);
-  return unit([last.centre[0] - head.centre[0], last.centre[1] - head.centre[1]]);
+/** From the first centre of the line: the gap in its middle, or before its first mat where it has fewer than three. */
+function crossingAt({ mats, figures }: FiguredLine, halfRun: number): number {
+  const middle = Math.floor(mats.length / 2);
+  const [one, other] = [mats[middle], mats[middle + 1]];
+  if (one === undefined || other === undefined) return -halfRun - Math.min(figures.first / 2, BESIDE);
+  const from = ({ centre }: PlacedMat) =>
+    Math.hypot(centre[0] - mats[0].centre[0], centre[1] - mats[0].centre[1]);
+  return (from(one) + from(other)) / 2;
 }
 
-/** Square to the run, towards the later lines. */
-function stepDirection(lines: readonly (readonly PlacedMat[])[], start: PlacedMat, run: Point): Point {
-  const other = lines.at(-1)?.[0] ?? start;
-  const left: Point = [-run[1], run[0]];
-  const ahead = dot([other.centre[0] - start.centre[0], other.centre[1] - start.centre[1]], left);
-  return ahead < 0 ? [-left[0], -left[1]] : left;
+/** Whether the chain meets the line or passes just beside its end; lines of another wing stay out of it. */
+function crosses({ mats }: FiguredLine, crossing: Point, run: Point, halfRun: number): boolean {
+  const at = dot(crossing, run);
+  const places = mats.map((it) => dot(it.centre, run));
+  const slack = halfRun + 2 * BESIDE;
+  return Math.min(...places) - slack <= at && at <= Math.max(...places) + slack;
 }
 
 function halfExtent(placed: PlacedMat, way: Point, mat: Mat): number {
@@ -88,14 +82,15 @@ function halfExtent(placed: PlacedMat, way: Point, mat: Mat): number {
   return lengthwise > 0.5 ? mat.length / 2 : mat.width / 2;
 }
 
-function linkBack(centre: Point, way: Point, half: number, length: number): ChainLink {
-  const edge = along(centre, way, -half);
+/** From the wall, `length` back along the way, to an edge. */
+function linkBack(edge: Point, way: Point, length: number): ChainLink {
   return { from: along(edge, way, -length), to: edge, length };
 }
 
 /** From centre to centre of a line, drawn as far beside the mats as `beside` is beside the first centre. */
-function centreLinks(mats: readonly PlacedMat[], first: Point, beside: Point): readonly ChainLink[] {
-  const aside = ([x, y]: Point): Point => [x + beside[0] - first[0], y + beside[1] - first[1]];
+function centreLinks({ mats }: FiguredLine, beside: Point): readonly ChainLink[] {
+  const [first] = mats;
+  const aside = ([x, y]: Point): Point => [x + beside[0] - first.centre[0], y + beside[1] - first.centre[1]];
   return mats.slice(1).map(({ centre }, index) => {
     const from = mats[index]?.centre ?? centre;
     const length = Math.hypot(centre[0] - from[0], centre[1] - from[1]);
@@ -103,30 +98,23 @@ function centreLinks(mats: readonly PlacedMat[], first: Point, beside: Point): r
   });
 }
 
-/** From the near edge of each line to the near edge of the next. */
-function lineLinks(
-  lines: readonly (readonly PlacedMat[])[],
-  plan: MatPlan,
-  start: Point,
+/** From the wall to the near edge of the first line, and from each near edge to the next. */
+function acrossLinks(
+  lines: readonly FiguredLine[],
+  nearEdge: (line: FiguredLine) => Point,
   step: Point,
-  half: number,
 ): readonly ChainLink[] {
-  const firstFrom = plan.setOut.lines[0]?.from ?? 0;
-  return plan.setOut.lines.slice(1, lines.length).map((line, index) => {
-    const before = plan.setOut.lines[index]?.from ?? firstFrom;
-    return {
-      from: along(start, step, before - firstFrom - half),
-      to: along(start, step, line.from - firstFrom - half),
-      length: line.from - before,
-    };
+  const inOrder = lines.toSorted((a, b) => a.figures.from - b.figures.from);
+  return inOrder.flatMap((line, index) => {
+    const before = inOrder[index - 1];
+    const length = line.figures.from - (before?.figures.from ?? 0);
+    if (before === undefined) return [linkBack(nearEdge(line), step, length)];
+    return length < 1 ? [] : [{ from: nearEdge(before), to: nearEdge(line), length }];
   });
 }
 
-function dot(a: Point, b: Point): number {
-  return a[0] * b[0] + a[1] * b[1];
-}
-
-function unit([x, y]: Point): Point {
-  const length = Math.hypot(x, y);
-  return length === 0 ? [1, 0] : [x / length, y / length];
+/** The chain up to where it would leave the floor, as it does past the end of a wing. */
+function withinWalls(links: readonly ChainLink[], floor: Pick<FloorDraft, "outline">): readonly ChainLink[] {
+  const outside = links.findIndex((link) => !onFloor(floor, link.to));
+  return outside < 0 ? links : links.slice(0, outside);
 }
