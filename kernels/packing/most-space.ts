@@ -13,6 +13,8 @@ export type Turn = {
   /** how much wider and higher it is with half a gap on each side */
   readonly gapX: number;
   readonly gapY: number;
+  /** lower edges at which an obstacle is just cleared, from below and from above */
+  readonly stops: readonly number[];
 };
 
 /** One axis: the floor turned by −axis, and the two turns of the rectangle in it. */
@@ -23,8 +25,18 @@ export function mostSpace(piece: Piece, gaps: Gaps, surroundings: Surroundings, 
 
   function turnOf(along: "length" | "width", gapX: number, gapY: number): Turn {
     const frame = frameOf(piece, gaps, surroundings, axis, along);
-    return { frame, width: frame.width, height: frame.height, gapX, gapY };
+    return { frame, width: frame.width, height: frame.height, gapX, gapY, stops: stopsOf(frame) };
   }
+}
+
+function stopsOf({ obstacles, height, firstAcross, lastAcross }: Frame): readonly number[] {
+  const stops = new Set<number>();
+  for (let i = 0; i < obstacles.count; i++) {
+    const reach = obstacles.distance[i]!;
+    for (const y of [obstacles.low[i]! - reach - height, obstacles.high[i]! + reach])
+      if (y > firstAcross && y < lastAcross) stops.add(y);
+  }
+  return [...stops].sort((a, b) => a - b);
 }
 
 /** Where left edges may lie: intervals as [from, to] pairs in order. */
@@ -56,7 +68,7 @@ function keepCommon(spans: Float64Array, others: Float64Array): void {
 }
 
 /** What the open spans leave of [first, last]. */
-function openParts(spans: Float64Array, first: number, last: number): Rooms {
+export function openParts(spans: Float64Array, first: number, last: number): Rooms {
   const order: number[] = [];
   for (let i = 0; i < spans.length; i += 2)
     if (spans[i]! < spans[i + 1]! && spans[i + 1]! > first && spans[i]! < last) order.push(i);

@@ -1,0 +1,129 @@
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
+import { areaBound } from "./area-bound.ts";
+import { type AxisSearch, bestOf, boundStep, searchStep, startAxis } from "./axis-search.ts";
+import { placedOf } from "./laid.ts";
+import type { MostOptions, MostPlan } from "./most-types.ts";
+import { surroundingsOf } from "./obstacles.ts";
+import type { Floor, Gaps, Piece } from "./packing-types.ts";
+
+export type MostSearch = {
+  readonly axes: readonly AxisSearch[];
+  readonly options: MostOptions;
+  /** no plan of any kind holds more */
+  readonly ceiling: number;
+};
+
+/**
+ * A search as far as it has come. Advancing it uses it up: go on with what advanceMost returns. Its plan stays good
+ * whatever happens to the run.
+ */
+export type MostRun = {
+  readonly plan: MostPlan;
+  /** steps taken so far, each a few milliseconds of work at most, save those that ask the solver */
+  readonly steps: number;
+  /** nothing more to do: proven, or every way of proving is used up */
+  readonly finished: boolean;
+  /** axes for which it is proven that they hold no more than the plan, out of how many */
+  readonly axesSettled: number;
+  readonly axes: number;
+  /** the state that advanceMost works on */
+  readonly search: MostSearch;
+};
+
+/**
+ * The most equal rectangles along an axis or across it, each wherever the floor allows: a first plan in straight
+ * lines, to be made better and bounded by advanceMost. Lengths in millimetres, axes in degrees; "auto" takes every
+ * direction of the walls. The outline must be a simple polygon. Throws on sizes that are none.
+ */
+export function startMost(
+  floor: Floor,
+  piece: Piece,
+  gaps: Gaps,
+  axes: readonly number[] | "auto",
+  options: MostOptions = {},
+): MostRun {
+  const wanted = axes === "auto" ? wallDirections(floor.outline) : [...new Set(axes.map(quarterTurnAngle))];
+  const ceiling = area(floor.outline) === 0 ? 0 : areaBound(floor, piece, gaps);
+  const surroundings = surroundingsOf(floor, gaps.wall);
+  const random = xoroshiro128plus(options.seed ?? 1);
+  const searches =
+    ceiling === 0 ? [] : wanted.map((axis) => startAxis(floor, piece, gaps, surroundings, axis, random));
+  return told({ axes: searches, options, ceiling }, 0);
+}
+
+/** The run so many steps further, or finished before. The same steps in other portions come to the same. */
+export function advanceMost(run: MostRun, steps: number): MostRun {
+  const { search } = run;
+  let taken = run.steps;
+  while (taken < run.steps + steps && !isFinished(search)) {
+    oneStep(search, taken);
+    taken++;
+  }
+  return told(search, taken);
+}
+
+/** The best plan and bound that so many steps come to. */
+export function mostPlan(
+  floor: Floor,
+  piece: Piece,
+  gaps: Gaps,
+  axes: readonly number[] | "auto",
+  steps: number,
+  options: MostOptions = {},
+): MostPlan {
+  return advanceMost(startMost(floor, piece, gaps, axes, options), steps).plan;
+}
+
+/** Every other step looks for a better plan, the rest bring down the greatest bound. */
+function oneStep({ axes }: MostSearch, taken: number): void {
+  const best = bestCount(axes);
+  const open = axes.filter((axis) => axis.bound > best);
+  if (taken % 2 === 0) {
+    const chosen = choose(open, taken / 2);
+    if (chosen !== undefined) searchStep(chosen);
+  } else {
+    const unproven = open.filter((axis) => !axis.exhausted);
+    const highest = Math.max(...unproven.map((axis) => axis.bound));
+    const next = unproven.find((axis) => axis.bound === highest);
+    if (next !== undefined) boundStep(next, best);
+    else if (open[0] !== undefined) searchStep(open[0]);
+  }
+}
+
+/** In turn, but every other time one of those that hold most. */
+function choose(open: readonly AxisSearch[], turn: number): AxisSearch | undefined {
+  const most = bestCount(open);
+  const leading = open.filter((axis) => bestOf(axis).length === most);
+  const from = turn % 2 === 0 ? leading : open;
+  return from[Math.floor(turn / 2) % from.length];
+}
+
+function bestCount(axes: readonly AxisSearch[]): number {
+  return Math.max(0, ...axes.map((axis) => bestOf(axis).length));
+}
+
+function boundOf({ axes, ceiling }: MostSearch): number {
+  const best = bestCount(axes);
+  return Math.max(best, Math.min(ceiling, Math.max(0, ...axes.map((axis) => axis.bound))));
+}
+
+function isFinished(search: MostSearch): boolean {
+  return boundOf(search) <= bestCount(search.axes);
+}
+
+function told(search: MostSearch, steps: number): MostRun {
+  const { axes } = search;
+  const count = bestCount(axes);
+  const bound = boundOf(search);
+  const leader = axes.find((axis) => bestOf(axis).length === count);
+  const pieces = leader === undefined ? [] : bestOf(leader).map((laid) => placedOf(leader.space, laid));
+  return {
+    plan: { axis: leader?.space.axis ?? 0, pieces, count, bound, proven: count === bound },
+    steps,
+    finished: isFinished(search),
+    axesSettled: axes.filter((axis) => axis.bound <= count).length,
+    axes: axes.length,
+    search,
+  };
+}

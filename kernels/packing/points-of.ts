@@ -1,0 +1,87 @@
+import { type MostSpace, roomsBetween, type Turn } from "./most-space.ts";
+import { SAME, SLACK } from "./reach-of.ts";
+
+/** Coordinates at which points are set, sorted. */
+export type Points = { readonly xs: readonly number[]; readonly ys: readonly number[] };
+
+/**
+ * Right (and upper) ends of chains of touching rectangles that begin at the left of the floor or just past an
+ * obstacle: with points there, a rectangle that floats between two ends covers all that one pushed left would. No
+ * more than `most` a way: then the closest ones are thinned out, which can only make the bound worse.
+ */
+export function pointsOf(space: MostSpace, most: number): Points {
+  const across = space.turns.map((turn) => turn.width + turn.gapX - 2 * SLACK);
+  const up = space.turns.map((turn) => turn.height + turn.gapY - 2 * SLACK);
+  const lefts = space.turns.map(leftsOf);
+  const lows = space.turns.map(lowsOf);
+  return {
+    xs: thinned(chainsOf(joined(lefts), across), most),
+    ys: thinned(chainsOf(joined(lows), up), most),
+  };
+}
+
+type Starts = { readonly starts: readonly number[]; readonly end: number };
+
+function joined(parts: readonly Starts[]): Starts {
+  return {
+    starts: parts.flatMap((part) => part.starts),
+    end: Math.max(-Infinity, ...parts.map((part) => part.end)),
+  };
+}
+
+function lowsOf({ frame, gapY, height, stops }: Turn): Starts {
+  if (frame.lastAcross < frame.firstAcross) return { starts: [], end: -Infinity };
+  const above = stops.filter((stop) => stop > frame.firstAcross);
+  return {
+    starts: [frame.firstAcross, ...above].map((low) => low - gapY / 2 + SLACK),
+    end: frame.lastAcross + height + gapY / 2,
+  };
+}
+
+/** Heights at which the rooms are looked up, and how many must agree to be a wall that stands upright. */
+const LOOKS = 60;
+const UPRIGHT = 3;
+
+function leftsOf({ frame, gapX, width }: Turn): Starts {
+  const seen = new Map<number, number>();
+  let [least, end] = [Infinity, -Infinity];
+  const room = frame.lastAcross - frame.firstAcross;
+  if (room < 0) return { starts: [], end };
+  for (let look = 0; look <= LOOKS; look++) {
+    const y = frame.firstAcross + (room * look) / LOOKS;
+    const rooms = roomsBetween(frame, y, y);
+    for (let i = 0; i < rooms.length; i += 2) {
+      const key = Math.round(rooms[i]! * 1e3);
+      seen.set(key, (seen.get(key) ?? 0) + 1);
+      least = Math.min(least, rooms[i]!);
+      end = Math.max(end, rooms[i + 1]! + width + gapX / 2);
+    }
+  }
+  if (least === Infinity) return { starts: [], end };
+  const walls = [...seen].filter(([, times]) => times >= UPRIGHT).map(([key]) => key / 1e3);
+  return { starts: [least, ...walls].map((left) => left - gapX / 2 + SLACK), end };
+}
+
+function chainsOf({ starts, end }: Starts, steps: readonly number[]): readonly number[] {
+  const reached = new Map<number, number>();
+  const open = [...starts];
+  for (let at = open.pop(); at !== undefined; at = open.pop()) {
+    const key = Math.round(at * 100);
+    if (at > end + SAME || reached.has(key)) continue;
+    reached.set(key, at);
+    for (const step of steps) open.push(at + step);
+  }
+  return [...reached.values()].sort((a, b) => a - b);
+}
+
+function thinned(sorted: readonly number[], most: number): readonly number[] {
+  let kept = spaced(sorted, 0.02);
+  for (let apart = 2; kept.length > most; apart += 2) kept = spaced(sorted, apart);
+  return kept;
+}
+
+function spaced(sorted: readonly number[], apart: number): readonly number[] {
+  const kept: number[] = [];
+  for (const at of sorted) if (kept.length === 0 || at - kept.at(-1)! >= apart) kept.push(at);
+  return kept;
+}
