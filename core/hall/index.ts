@@ -76,4 +76,3 @@ export { onFloor } from "./on-floor.ts";
 export { countedFrom, matInWords, matsInWords, type NamedMats } from "./mat-in-words.ts";
 export type { Heads } from "./sight/standing-point.ts";
 export { type HiddenMat, type Sight, type SightOptions, whoCannotSee } from "./sight/who-cannot-see.ts";
-export { onFloor } from "./on-floor.ts";
