@@ -96,3 +96,15 @@ export {
 } from "./studio/own-or-studio.ts";
 export { type StudioDocument, studioPaySchema, studioSchema } from "./studio/studio-document.ts";
 export { type StudioPay, studioPay } from "./studio/studio-pay.ts";
+export { type ChangeJson, changeJson, isGuess } from "./change/change-json.ts";
+export { type CompareJson, compareAnswer, type LeavesJson } from "./compare/compare-answer.ts";
+export {
+  type CompareDocument,
+  type CompareDocumentInput,
+  compareDocumentSchema,
+  comparedHallSchema,
+} from "./compare/compare-document.ts";
+export type { Candidate, ComparedHall, Comparison, HallLine, Leaves } from "./compare/compare-types.ts";
+export type { Differing } from "./compare/differing-orders.ts";
+export { hallLine, type Measure, ordered, type View } from "./compare/hall-lines.ts";
+export { readCapacity, readDemand } from "./heads/read-demand.ts";

@@ -5,6 +5,7 @@ import { type Dial, whatWouldChange } from "./what-would-change.ts";
 const dial = (path: string, now: number, more: Partial<Dial> = {}): Dial => ({
   path,
   name: path,
+  unit: "plain",
   now,
   step: 1,
   least: 0,
@@ -13,11 +14,12 @@ const dial = (path: string, now: number, more: Partial<Dial> = {}): Dial => ({
   ...more,
 });
 
-const evening: Readonly<Record<string, number>> = { heads: 8, each: 8, cost: 50 };
+const evening = { heads: 8, each: 8, cost: 50 };
 
 /** heads × each ≥ cost, with one of them changed */
 function pays({ path }: Dial, value: number): boolean {
-  const { heads = 0, each = 0, cost = 0 } = { ...evening, [path]: value };
+  const turned = new Map(Object.entries(evening)).set(path, value);
+  const [heads = 0, each = 0, cost = 0] = ["heads", "each", "cost"].map((name) => turned.get(name));
   return heads * each >= cost;
 }
 

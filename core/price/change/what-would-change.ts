@@ -4,6 +4,8 @@ export type Dial = {
   readonly path: string;
   /** what it is called in a sentence: "the single price" */
   readonly name: string;
+  /** money is in minor units */
+  readonly unit: "money" | "people" | "minutes" | "plain";
   readonly now: number;
   readonly step: number;
   readonly least: number;

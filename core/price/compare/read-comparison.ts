@@ -1,0 +1,143 @@
+import { readHireTerms } from "#core/hall";
+import {
+  bad,
+  type CurrencyCode,
+  good,
+  problem,
+  type Result,
+  readAmount,
+  readCurrency,
+  readDate,
+  readMinutes,
+  together,
+  togetherInOrder,
+} from "#core/words";
+import { type DateSpan, readPlainTime } from "#kernels/calendar";
+import { Temporal } from "temporal-polyfill";
+import { readCapacity, readDemand } from "../heads/read-demand.ts";
+import { ladderYield } from "../ladder/ladder-checks.ts";
+import { readTiers } from "../ladder/read-tiers.ts";
+import { readClosedSpans, readWeekday } from "../pass/read-pass.ts";
+import type { CompareDocument, ComparedHallDocument } from "./compare-document.ts";
+import type { ComparedHall, Comparison, FreeSpan, Slot } from "./compare-types.ts";
+
+/** Reads what a comparison document says, every problem at its place. Problems: "halls-missing", "slots-missing". */
+export function readComparison(document: CompareDocument): Result<Comparison> {
+  const currency = readCurrency(document.currency);
+  if (!currency.ok) return currency;
+  const { minutes } = document;
+  const read = together({
+    slots: readSlots(document.slots),
+    minutes: together({
+      setUp: readMinutes(minutes.setUp, "minutes.setUp"),
+      class: readMinutes(minutes.class, "minutes.class", { least: 1, most: 1440 }),
+      packDown: readMinutes(minutes.packDown, "minutes.packDown"),
+    }),
+    year: readSpan(document.year, "year"),
+    closures: readClosedSpans(document.year.closures, "year.closures"),
+    otherCost: readAmount(document.otherCost, currency.value, "otherCost"),
+    perHead: readAmount(document.perHead, currency.value, "perHead"),
+    tiers: readTiers(document.prices, document.mix, currency.value),
+    demand: readDemand(document.heads, document.dispersion),
+    halls: readHalls(document.halls, currency.value),
+  });
+  if (!read.ok) return read;
+  const { tiers, perHead, ...parts } = read.value;
+  return good({ currency: currency.value, margin: ladderYield(tiers).sub(perHead), ...parts });
+}
+
+function readSlots(slots: CompareDocument["slots"]): Result<readonly Slot[]> {
+  if (slots.length === 0) {
+    const says = "No time of the week is given for the class.";
+    return bad(problem("slots-missing", "slots", says, "Give a weekday and a start, like Tuesday 18:30."));
+  }
+  return togetherInOrder(
+    slots.map(({ weekday, start }, index) => {
+      const read = together({
+        weekday: readWeekday(weekday, `slots[${index}].weekday`),
+        start: readClock(start, `slots[${index}].start`),
+      });
+      return read.ok ? good({ ...read.value, said: `${WEEKDAYS[weekday - 1] ?? ""} ${start}` }) : read;
+    }),
+  );
+}
+
+const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+
+/** Problem: "time-unreadable". */
+function readClock(text: string, place: string): Result<number> {
+  // a hall may be had until midnight, which no clock shows
+  if (text === "24:00") return good(1440);
+  const time = readPlainTime(text);
+  if (time !== undefined) return good(time.hour * 60 + time.minute);
+  const says = `“${text.slice(0, 40)}” is not a time of day.`;
+  return bad(problem("time-unreadable", place, says, "Write hours and minutes like 18:30."));
+}
+
+/** Problem: "closure-backwards" is for closures; a span of the year the wrong way round is "span-backwards". */
+function readSpan(span: { readonly from: string; readonly until: string }, place: string): Result<DateSpan> {
+  const read = together({
+    from: readDate(span.from, `${place}.from`),
+    until: readDate(span.until, `${place}.until`),
+  });
+  if (!read.ok || Temporal.PlainDate.compare(read.value.from, read.value.until) <= 0)
+    return tooLong(read, place);
+  const says = `It ends on ${span.until}, before it begins on ${span.from}.`;
+  return bad(problem("span-backwards", place, says, "Change one of the two dates."));
+}
+
+const MOST_DAYS = 1100;
+
+function tooLong(read: Result<DateSpan>, place: string): Result<DateSpan> {
+  if (!read.ok || read.value.from.until(read.value.until).days <= MOST_DAYS) return read;
+  return bad(problem("span-too-long", place, "It is more than three years long.", "Give a year, or a term."));
+}
+
+function readHalls(
+  halls: readonly ComparedHallDocument[],
+  currency: CurrencyCode,
+): Result<readonly ComparedHall[]> {
+  if (halls.length === 0) {
+    return bad(
+      problem("halls-missing", "halls", "There are no halls to compare.", "Add the halls, two or more."),
+    );
+  }
+  return togetherInOrder(halls.map((hall, index) => readHall(hall, currency, `halls[${index}]`)));
+}
+
+function readHall(hall: ComparedHallDocument, currency: CurrencyCode, place: string): Result<ComparedHall> {
+  if (hall.currency !== undefined && hall.currency !== currency) {
+    const says = `${hall.name} is hired in ${hall.currency.slice(0, 40)}, and the comparison is in ${currency}.`;
+    const next = `Give its prices in ${currency}, or compare it with halls of its own country.`;
+    return bad(problem("currencies-mixed", `${place}.currency`, says, next));
+  }
+  const read = together({
+    capacity: readCapacity(hall.capacity, `${place}.capacity`),
+    hire: readHireTerms(hall.hire, currency, `${place}.hire`),
+    travelMinutes: readMinutes(hall.travelMinutes, `${place}.travelMinutes`),
+    travelCost: readAmount(hall.travelCost, currency, `${place}.travelCost`),
+    free: readFree(hall.free, `${place}.free`),
+    terms: readTerms(hall.terms, `${place}.terms`),
+    closures: readClosedSpans(hall.closures, `${place}.closures`),
+  });
+  return read.ok ? good({ name: hall.name, ...read.value }) : read;
+}
+
+function readFree(free: ComparedHallDocument["free"], place: string): Result<readonly FreeSpan[] | null> {
+  if (free === undefined) return good(null);
+  return togetherInOrder(
+    free.map(({ weekday, from, until }, index) =>
+      together({
+        weekday: readWeekday(weekday, `${place}[${index}].weekday`),
+        from: readClock(from, `${place}[${index}].from`),
+        until: readClock(until, `${place}[${index}].until`),
+      }),
+    ),
+  );
+}
+
+function readTerms(terms: ComparedHallDocument["terms"], place: string): Result<readonly DateSpan[] | null> {
+  return terms === undefined
+    ? good(null)
+    : togetherInOrder(terms.map((it, index) => readSpan(it, `${place}[${index}]`)));
+}
