@@ -33,13 +33,12 @@ export function measureFit({ file, hall }: BenchHall, runs: number, peerStep: nu
     () => timed(() => linesPlan(floor, hall.mat, hall.gaps, axes)).ms,
   );
   const sorted = times.sort((a, b) => a - b);
+  const shapes = [floor.outline, ...floor.fixtures, ...floor.keepClear];
+  const corners = shapes.reduce((sum, each) => sum + each.length, 0);
   const placed = plan.lines.flatMap((line) => line.pieces);
   return {
     hall: file,
-    corners: [floor.outline, ...floor.fixtures, ...floor.keepClear].reduce(
-      (sum, each) => sum + each.length,
-      0,
-    ),
+    corners,
     ...summaryOf(plan),
     areaBound: areaBound(floor, hall.mat, hall.gaps),
     faults: checkPlaced(floor, hall.mat, hall.gaps, placed).length,
@@ -50,15 +49,20 @@ export function measureFit({ file, hall }: BenchHall, runs: number, peerStep: nu
   };
 
   function measurePeer(): FitRecord["peer"] {
-    const step = floor.outline.length > MANY_CORNERS ? peerStep * COARSER : peerStep;
+    const step = peerStep * coarserBy(corners);
     const { value, ms } = timed(() => linesByScanning(floor, hall.mat, hall.gaps, [plan.axis], step));
     return { count: value, step, ms: rounded(ms) };
   }
 }
 
-/** Past this the witness takes minutes a hall at one millimetre; it then steps coarser, and the record says so. */
-const MANY_CORNERS = 40;
-const COARSER = 50;
+/**
+ * Every millimetre takes the witness seconds on a plain hall and minutes on one of many corners: it then steps
+ * coarser, and the record says so.
+ */
+function coarserBy(corners: number): number {
+  if (corners <= 8) return 1;
+  return corners <= 24 ? 10 : 50;
+}
 
 function summaryOf({ count, bound, proven, axis, direction, along, grid, steps }: LinesPlan) {
   return { count, bound, proven, axis, direction, along, grid, steps };
