@@ -76,3 +76,6 @@ export { onFloor } from "./on-floor.ts";
 export { countedFrom, matInWords, matsInWords, type NamedMats } from "./mat-in-words.ts";
 export type { Heads } from "./sight/standing-point.ts";
 export { type HiddenMat, type Sight, type SightOptions, whoCannotSee } from "./sight/who-cannot-see.ts";
+export { changesToTry, leastGaps } from "./gain/changes-to-try.ts";
+export type { Change, CountedPlan, Gain, Trial, Trials } from "./gain/gain-types.ts";
+export { byGain, whatWouldGain } from "./gain/what-would-gain.ts";
