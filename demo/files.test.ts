@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { eveningOf } from "#core/class";
-import { evening } from "#core/price";
+import { compareAnswer, evening, passAnswer } from "#core/price";
 import { describe, expect, it } from "vitest";
 import { cedarFork } from "./cedar-fork.ts";
 import { marlsford } from "./marlsford.ts";
@@ -23,17 +23,32 @@ const evenings = demos.flatMap((demo) =>
   }),
 );
 
+function file(id: string): unknown {
+  return JSON.parse(readFileSync(join(folder, `${id}.json`), "utf8"));
+}
+
 describe("the demo as files for the command line", () => {
   it.each([...halls, ...evenings])("has %s as it is in the demo", (id, document) => {
-    expect(JSON.parse(readFileSync(join(folder, `${id}.json`), "utf8"))).toEqual(document);
+    expect(file(id)).toEqual(document);
   });
 
   it.each(evenings)("has %s as an evening that can be answered", (_id, document) => {
     expect(evening(document)).toMatchObject({ ok: true });
   });
 
+  it("has a pass and a comparison that can be answered, with the prices and dates of the demo", () => {
+    const [tuesday] = marlsford.classes.map((it) => it.document);
+    const pass = file("pass-of-ten");
+    const halls = file("halls-for-tuesday");
+    expect(passAnswer(pass)).toMatchObject({ ok: true, value: { unused: [] } });
+    expect(compareAnswer(halls)).toMatchObject({ ok: true, value: { unused: [] } });
+    expect(halls).toMatchObject({ prices: tuesday?.prices, mix: tuesday?.mix, heads: tuesday?.heads });
+    expect(pass).toMatchObject({ calendar: { closures: tuesday?.year.closures } });
+  });
+
   it("holds nothing else", () => {
-    const names = [...halls, ...evenings].map(([id]) => `${id}.json`);
+    const others = ["pass-of-ten", "halls-for-tuesday"];
+    const names = [...[...halls, ...evenings].map(([id]) => id), ...others].map((id) => `${id}.json`);
     expect(readdirSync(folder).sort()).toEqual(names.sort());
   });
 });

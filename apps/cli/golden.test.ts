@@ -16,6 +16,13 @@ const screens = {
   "evening-tuesday-json": ["evening", "tuesday.json", "--json"],
   "evening-nobody-pays": ["evening", "nobody-pays.json"],
   "evening-tuesday-gone-wrong": ["evening", "tuesday-gone-wrong.json"],
+  "pass-of-ten": ["pass", "pass-of-ten.json"],
+  "pass-of-ten-json": ["pass", "pass-of-ten.json", "--json"],
+  "pass-with-calendar": ["pass", "pass-with-calendar.json"],
+  "pass-never-missed": ["pass", "pass-never-missed.json"],
+  "compare-halls": ["compare", "halls.json"],
+  "compare-halls-json": ["compare", "halls.json", "--json"],
+  "compare-halls-gone-wrong": ["compare", "halls-gone-wrong.json"],
 } as const;
 
 describe("the screen of", () => {

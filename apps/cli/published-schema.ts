@@ -1,12 +1,14 @@
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
-import { eveningDocumentSchema } from "#core/price";
+import { compareDocumentSchema, eveningDocumentSchema, passDocumentSchema } from "#core/price";
 import { practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
 
 const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["hall", hallDocumentSchema],
   ["evening", eveningDocumentSchema],
+  ["pass", passDocumentSchema],
+  ["compare", compareDocumentSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

@@ -1,10 +1,12 @@
 import { bad, good, type Problem, problem, problemSentence, type Result } from "#core/words";
 import type { Answer, Command } from "./command.ts";
 import { backup } from "./commands/backup.ts";
+import { compare } from "./commands/compare.ts";
 import { evening } from "./commands/evening.ts";
 import { exportCommand } from "./commands/export.ts";
 import { fit } from "./commands/fit.ts";
 import { importCommand } from "./commands/import.ts";
+import { pass } from "./commands/pass.ts";
 import { restore } from "./commands/restore.ts";
 import { schema } from "./commands/schema.ts";
 import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
@@ -15,6 +17,8 @@ import type { World } from "./world.ts";
 export const commands: readonly Command[] = [
   fit,
   evening,
+  pass,
+  compare,
   schema,
   exportCommand,
   importCommand,

@@ -9,7 +9,7 @@ import { inTerminal } from "./pretend-terminal.ts";
 const demos = [marlsford, cedarFork];
 const golden = join(import.meta.dirname, "golden");
 
-describe.each(["hall", "evening", "class", "practice"])("the schema of a %s", (name) => {
+describe.each(["hall", "evening", "pass", "compare", "class", "practice"])("the schema of a %s", (name) => {
   it("is draft 2020-12 with an id and a title, and describes itself", async () => {
     const schema = await published(name);
     expect(schema).toMatchObject({
@@ -37,6 +37,8 @@ describe("the published schemas", () => {
   it("take a hall and an evening that leave out what may be left out", async () => {
     expect((await validator("hall"))(document("loft.json"))).toBe(true);
     expect((await validator("evening"))(document("tuesday.json"))).toBe(true);
+    expect((await validator("pass"))(document("pass-of-ten.json"))).toBe(true);
+    expect((await validator("compare"))(document("halls.json"))).toBe(true);
   });
 
   it.each([
@@ -50,6 +52,12 @@ describe("the published schemas", () => {
     ["evening", "hire-missing"],
     ["evening", "money-as-a-number"],
     ["evening", "minutes-in-words"],
+    ["pass", "attendance-in-words"],
+    ["pass", "attendance-missing"],
+    ["pass", "live-price-as-a-number"],
+    ["compare", "halls-as-a-name"],
+    ["compare", "halls-missing"],
+    ["compare", "by-the-moon"],
   ])("of a %s refuses %s", async (name, ugly) => {
     const text = readFileSync(join(import.meta.dirname, "zoo", name, `${ugly}.json`), "utf8");
     expect((await validator(name))(JSON.parse(text))).toBe(false);

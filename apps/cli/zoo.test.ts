@@ -93,6 +93,53 @@ const zoo = {
     "pass-twice": "pass-twice",
     "prices-missing": "document-missing",
   },
+  pass: {
+    "attendance-beyond-counting": "document-not-a-number",
+    "attendance-in-per-cent": "attendance-out-of-range",
+    "attendance-in-words": "document-wrong-kind",
+    "attendance-missing": "document-missing",
+    "attendance-negative": "attendance-out-of-range",
+    "attendance-nought": "attendance-out-of-range",
+    "attendance-one": "attendance-out-of-range",
+    "attendance-so-rare-that-it-never-ends": "pass-too-slow",
+    "calendar-closed-for-ever": "use-by-out-of-sight",
+    "calendar-the-30th-of-february": "date-unreadable",
+    "calendar-weekday-eight": "weekday-unknown",
+    "classes-a-fraction": "pass-size",
+    "classes-a-million": "pass-size",
+    "classes-nought": "pass-size",
+    "closure-backwards": "closure-backwards",
+    "confidence-nought": "confidence-out-of-range",
+    "confidence-one": "confidence-out-of-range",
+    "cut-off": "input-not-json",
+    "live-more-left-than-it-held": "pass-left-out-of-range",
+    "live-price-as-a-number": "document-wrong-kind",
+    "live-without-a-currency": "live-currency-missing",
+    "use-by-of-no-weeks": "use-by-out-of-range",
+  },
+  compare: {
+    "by-the-moon": "document-choice",
+    "capacity-a-fraction": "capacity-out-of-range",
+    "capacity-nought": "capacity-zero",
+    "currency-unknown": "currency-unknown",
+    "dispersion-less-than-chance": "dispersion-out-of-range",
+    "hall-in-dollars": "currencies-mixed",
+    "halls-as-a-name": "document-wrong-kind",
+    "halls-missing": "document-missing",
+    "halls-none": "halls-missing",
+    "heads-negative": "heads-out-of-range",
+    "hire-by-hour-and-by-session": "hire-price-both",
+    "hire-without-a-price": "hire-price-missing",
+    "minutes-a-fraction": "minutes-not-whole",
+    "mix-adds-to-less-than-one": "mix-not-one",
+    "never-free": "halls-none-left",
+    "slot-at-noon-in-words": "time-unreadable",
+    "slot-on-the-eighth-day": "weekday-unknown",
+    "slots-none": "slots-missing",
+    "travel-negative": "minutes-out-of-range",
+    "year-backwards": "span-backwards",
+    "year-of-a-hundred-years": "span-too-long",
+  },
   class: {
     "closure-backwards": "closure-backwards",
     "costs-missing": "document-missing",
@@ -107,7 +154,13 @@ const zoo = {
 } as const;
 
 const folder = join(import.meta.dirname, "zoo");
-const commands = { hall: ["fit"], evening: ["evening"], class: ["import", "class"] } as const;
+const commands = {
+  hall: ["fit"],
+  evening: ["evening"],
+  pass: ["pass"],
+  compare: ["compare"],
+  class: ["import", "class"],
+} as const;
 const data = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
 const environment = { HALLFUL_DATA: data };
 
@@ -119,7 +172,7 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(join(data, ".."), { recursive: true }));
 
-describe.each(["hall", "evening", "class"] as const)("every ugly %s", (kind) => {
+describe.each(["hall", "evening", "pass", "compare", "class"] as const)("every ugly %s", (kind) => {
   it("is in the list, and the other way round", () => {
     const files = readdirSync(join(folder, kind)).sort();
     expect(files).toEqual(

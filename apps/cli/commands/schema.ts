@@ -5,10 +5,11 @@ import { publishedSchema, schemaNames } from "../published-schema.ts";
 
 export const schema: Command = {
   name: "schema",
-  summary: "the JSON Schema of a hall, an evening, a class or a practice",
-  words: ["hall|evening|class|practice"],
+  summary: "the JSON Schema of a document, like a hall or an evening",
+  words: ["KIND"],
   options: {},
   details: `
+KIND is ${schemaNames.join(", ")}.
 Draft 2020-12. What it leaves open, Hallful still looks at: that a floor does not
 cross itself, that shares add to one, that amounts are money.`,
   run: async ({ words: [name = ""] }) => {
