@@ -79,3 +79,17 @@ export { type HiddenMat, type Sight, type SightOptions, whoCannotSee } from "./s
 export { changesToTry, leastGaps } from "./gain/changes-to-try.ts";
 export type { Change, CountedPlan, Gain, Trial, Trials } from "./gain/gain-types.ts";
 export { byGain, whatWouldGain } from "./gain/what-would-gain.ts";
+export { type Exit, exitsOf } from "./occupancy/exits-of.ts";
+export { freeArea } from "./occupancy/free-area.ts";
+export { occupancy, occupancyCaution } from "./occupancy/occupancy.ts";
+export { sourceInWords } from "./occupancy/occupancy-in-words.ts";
+export type { ExitOccupancy, Occupancy, SpaceOccupancy } from "./occupancy/occupancy-types.ts";
+export { peopleThrough } from "./occupancy/people-through.ts";
+export {
+  type ExitFigure,
+  exitFigures,
+  type ExitRule,
+  type FigureSource,
+  type FloorSpaceFigure,
+  floorSpaceFigures,
+} from "./occupancy/published-figures.ts";
