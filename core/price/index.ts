@@ -108,3 +108,10 @@ export type { Candidate, ComparedHall, Comparison, HallLine, Leaves } from "./co
 export type { Differing } from "./compare/differing-orders.ts";
 export { hallLine, type Measure, ordered, type View } from "./compare/hall-lines.ts";
 export { readCapacity, readDemand } from "./heads/read-demand.ts";
+export { priceAnswer } from "./question/price-answer.ts";
+export {
+  type PriceDocument,
+  type PriceDocumentInput,
+  priceDocumentSchema,
+} from "./question/price-document.ts";
+export type { CurveJson, HeadsJson, LadderJson, PriceJson, StudioJson } from "./question/price-json.ts";

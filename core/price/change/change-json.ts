@@ -47,10 +47,14 @@ function changeSentence(
   write: AmountWriter,
 ): string {
   const known = dial.guess ? "a guess" : "known";
-  const now = `${dial.name}, now ${valueText(dial, dial.now, currency, write)} (${known})`;
-  if (at === null || then === null) return `However far ${now}, is changed, the answer stays.`;
+  const now = `${capital(dial.name)}, now ${valueText(dial, dial.now, currency, write)} (${known})`;
+  if (at === null || then === null) return `${now}: no change of it alone changes the answer.`;
   const way = at > dial.now ? "or more" : "or less";
-  return `With ${now}, at ${valueText(dial, at, currency, write)} ${way}: ${then}.`;
+  return `${now}: at ${valueText(dial, at, currency, write)} ${way} ${then}.`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function valueText({ unit }: Dial, value: number, currency: CurrencyCode, write: AmountWriter): string {

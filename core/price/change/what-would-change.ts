@@ -83,5 +83,6 @@ function nearer(up: number | null, down: number | null): number | null {
 
 /** In doubles 9.5 + 3 × 0.1 has a tail; no dial is finer than six decimals. */
 function valueAt(dial: Dial, steps: number): number {
-  return Number((dial.now + steps * dial.step).toFixed(6));
+  // −0 reads like a slip
+  return Number((dial.now + steps * dial.step).toFixed(6)) + 0;
 }

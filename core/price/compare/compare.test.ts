@@ -179,7 +179,7 @@ test("PRICE-73 the nearest figure that would change the leader is told, marked g
   expect(of("halls[1].travelMinutes")).toMatchObject({ at: null, nearness: null });
   expect(changes[0]?.path).toBe("heads");
   expect(changes[0]?.says).toBe(
-    "With the people who would like to come, now 10 (a guess), at 9.1 or less: Quay Street Mission Room leads.",
+    "The people who would like to come, now 10 (a guess): at 9.1 or less Quay Street Mission Room leads.",
   );
 });
 

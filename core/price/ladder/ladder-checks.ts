@@ -2,7 +2,7 @@ import { type CurrencyCode, exactNumberText, type ExactMinor, type Problem, prob
 import { Fraction } from "fraction.js";
 import { chanceText } from "../chance-text.ts";
 import type { AmountWriter } from "../reply.ts";
-import { type Tier, tierName } from "./tier.ts";
+import { type Tier, tierInWords, tierName } from "./tier.ts";
 
 /** What the checks of a ladder need to know of its class. */
 export type LadderFacts = {
@@ -48,7 +48,7 @@ function rungOrder({ kind, classes }: Tier): number {
 
 function rises(tier: Tier, before: Tier, { write, currency }: LadderFacts): Problem {
   const each = write(tier.perClass, currency);
-  const says = `${tierName(tier.key)} costs ${each} a class, no less than ${write(before.perClass, currency)} with ${tierInSentence(before)}.`;
+  const says = `${tierName(tier.key)} costs ${each} a class, no less than ${write(before.perClass, currency)} with ${tierInWords(before.key)}.`;
   const next = `Ask less than ${write(before.perClass.mul(tier.classes), currency)} for it, or leave it out.`;
   return problem("ladder-rises", tier.place, says, next);
 }
@@ -117,10 +117,4 @@ function yieldChecks(tiers: readonly Tier[], { perHead, write, currency }: Ladde
       "Raise the prices, give fewer free places or lower the cost per head.",
     ),
   ];
-}
-
-function tierInSentence({ key, kind, classes }: Tier): string {
-  if (kind === "pass") return `a ${classes}-pass`;
-  if (kind === "course") return `a course of ${classes}`;
-  return `a ${tierName(key).toLowerCase()}`;
 }

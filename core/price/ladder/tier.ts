@@ -28,6 +28,14 @@ export function tierName(key: string): string {
   return course === null ? payerName(key) : `Course of ${course}`;
 }
 
+/** Within a sentence: "a 10-pass", "a course of 6", "pay what you can", "a single". */
+export function tierInWords(key: string): string {
+  if (key === "pay-what-you-can") return "pay what you can";
+  const course = courseSize(key);
+  if (course !== null) return `a course of ${course}`;
+  return `a ${payerName(key).toLowerCase()}`;
+}
+
 /** The sessions of "course-6"; null for any other key. */
 export function courseSize(key: string): number | null {
   const course = /^course-([1-9]\d{0,2})$/.exec(key);

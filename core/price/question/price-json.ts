@@ -1,0 +1,132 @@
+import type { Problem } from "#core/words";
+import type { ChangeJson } from "../change/change-json.ts";
+import type { PartLine } from "../reply.ts";
+
+/** Amounts are decimal strings to the coin, chances and shares numbers between 0 and 1, null what was not asked. */
+export type PriceJson = {
+  readonly format: "hallful/price-answer@1";
+  readonly sentences: readonly string[];
+  readonly currency: string;
+  readonly yield: string;
+  readonly breakEven: number | null;
+  readonly ladder: LadderJson;
+  readonly courses: readonly CourseJson[];
+  readonly monthly: { readonly year: string; readonly payments: readonly string[] } | null;
+  readonly heads: HeadsJson;
+  readonly rises: readonly RiseJson[];
+  /** the yield per head that pays the target, and the single price if the mix stays as it is */
+  readonly target: { readonly yield: string; readonly single: string | null } | null;
+  readonly curve: CurveJson | null;
+  readonly survey: {
+    readonly count: number;
+    readonly least: string;
+    readonly median: string;
+    readonly most: string;
+  } | null;
+  readonly studio: StudioJson | null;
+  readonly changes: {
+    readonly evening: readonly ChangeJson[];
+    readonly studio: readonly ChangeJson[] | null;
+  };
+  readonly working: readonly PartLine[];
+};
+
+export type LadderJson = {
+  readonly tiers: readonly {
+    readonly key: string;
+    readonly name: string;
+    readonly price: string;
+    readonly classes: number;
+    readonly perClass: string;
+    readonly share: number;
+  }[];
+  /** the key by which most people pay, and the one that brings least of those that are paid */
+  readonly usual: string | null;
+  readonly lowest: { readonly key: string; readonly perClass: string } | null;
+  /** v + P(full) × single */
+  readonly floor: string | null;
+  /** C ÷ the people expected + v: what a class must bring; null with nobody */
+  readonly eveningPrice: string | null;
+  /** keys that people pay by and that bring less than that */
+  readonly underEvening: readonly string[];
+  readonly displaced: {
+    readonly chanceFull: number;
+    readonly turnedAway: number;
+    readonly displaced: number;
+    readonly costs: string;
+  } | null;
+  /** what is wrong with the ladder, in words */
+  readonly findings: readonly Problem[];
+};
+
+export type CourseJson = {
+  readonly key: string;
+  readonly perSession: string;
+  readonly lateJoiner: readonly { readonly remaining: number; readonly price: string }[];
+  readonly refunds: readonly string[];
+};
+
+export type HeadsJson = {
+  readonly expectedHeads: number;
+  readonly chanceFull: number;
+  readonly turnedAway: number;
+  readonly expectedContribution: string;
+  readonly contributionAtMean: string;
+  readonly contributionAtCappedMean: string;
+  readonly chanceOfLoss: number;
+  readonly usualHeads: readonly [number, number];
+  readonly worstQuarter: string;
+  readonly chances: readonly {
+    readonly heads: number;
+    readonly chance: number;
+    readonly contribution: string;
+  }[];
+  readonly term: {
+    readonly sessions: number;
+    readonly expectedContribution: string;
+    readonly chanceOfLoss: number;
+    readonly nineOfTen: string;
+  };
+};
+
+export type RiseJson = {
+  readonly rise: string;
+  readonly from: string;
+  readonly until: string;
+  /** the share of heads that can go; null when a head leaves nothing even then */
+  readonly levelLoss: number | null;
+  readonly heads: number | null;
+};
+
+export type CurvePartJson = {
+  readonly kind: "constant elasticity" | "linear";
+  /** per cent of the people lost for 1 % more; at the middle of the beliefs for a straight line */
+  readonly elasticity: number;
+  readonly best: { readonly price: string; readonly heads: number; readonly contribution: string };
+  readonly range: { readonly from: string; readonly until: string } | null;
+  readonly atEdge: "lowest" | "highest" | null;
+  readonly points: readonly {
+    readonly price: string;
+    readonly heads: number;
+    readonly contribution: string;
+  }[];
+};
+
+export type CurveJson = {
+  readonly curves: readonly CurvePartJson[];
+  /** prices that are within 5 % of the best on both curves */
+  readonly agreed: { readonly from: string; readonly until: string } | null;
+};
+
+export type PerHourJson = { readonly perSession: string; readonly perHour: string };
+
+export type StudioJson = {
+  readonly name: string;
+  readonly own: PerHourJson;
+  readonly studio: PerHourJson;
+  readonly ownWorstQuarter: PerHourJson;
+  readonly studioWorstQuarter: PerHourJson;
+  readonly equalHeads: number | null;
+  readonly chanceOwnIsBetter: number;
+  readonly table: readonly { readonly heads: number; readonly perHour: string }[];
+};

@@ -1,0 +1,100 @@
+import {
+  bad,
+  type CurrencyCode,
+  good,
+  problem,
+  type Result,
+  readAmount,
+  readCurrency,
+  readExact,
+  together,
+  togetherInOrder,
+} from "#core/words";
+import { readCapacity, readDemand } from "../heads/read-demand.ts";
+import { type MonthlySpread, monthlySpread } from "../ladder/course-terms.ts";
+import { readTiers } from "../ladder/read-tiers.ts";
+import { readStudio } from "../studio/read-studio.ts";
+import type { PriceDocument } from "./price-document.ts";
+import type { PriceQuestion } from "./price-question.ts";
+import { readCurveParts } from "./read-curve-parts.ts";
+
+/** Reads what a price document says, every problem at its place. */
+export function readPriceQuestion(document: PriceDocument): Result<PriceQuestion> {
+  const currency = readCurrency(document.currency);
+  if (!currency.ok) return currency;
+  const code = currency.value;
+  const read = together({
+    cost: readAmount(document.cost, code, "cost"),
+    perHead: readAmount(document.perHead, code, "perHead"),
+    tiers: readTiers(document.prices, document.mix, code),
+    monthly: readMonthly(document, code),
+    demand: readDemand(document.heads, document.dispersion),
+    capacity: readCapacity(document.capacity, "capacity"),
+    sessions: readTermSessions(document.sessions),
+    doorToDoor: readDoorToDoor(document),
+    deepest: readShare(document.deepest, "deepest"),
+    rises: togetherInOrder(document.rises.map((rise, index) => readAmount(rise, code, `rises[${index}]`))),
+    target: readTarget(document.target, code),
+    curve: readCurveParts(document, code),
+    studio: readStudio(document.studio, code),
+  });
+  if (!read.ok) return read;
+  const { curve, ...parts } = read.value;
+  return good({ currency: code, ...parts, ...curve });
+}
+
+/** Problem: "sessions-out-of-range". */
+function readMonthly({ prices }: PriceDocument, currency: CurrencyCode): Result<MonthlySpread | null> {
+  const { monthly } = prices;
+  if (monthly === undefined) return good(null);
+  const perSession = readAmount(monthly.perSession, currency, "prices.monthly.perSession");
+  if (!perSession.ok) return perSession;
+  const sessions = readSessions(monthly.sessionsPerYear, "prices.monthly.sessionsPerYear", 366);
+  return sessions.ok ? good(monthlySpread(perSession.value, sessions.value)) : sessions;
+}
+
+// forty evenings are a year; the exact sum over more than that only takes long
+function readTermSessions(sessions: number): Result<number> {
+  return readSessions(sessions, "sessions", 60);
+}
+
+function readSessions(sessions: number, place: string, most: number): Result<number> {
+  if (Number.isInteger(sessions) && sessions >= 1 && sessions <= most) return good(sessions);
+  const says = `${sessions} sessions cannot be meant.`;
+  return bad(problem("sessions-out-of-range", place, says, `Give whole sessions, 1 to ${most}.`));
+}
+
+/** Problems: "door-to-door-missing", "minutes-out-of-range". */
+function readDoorToDoor({ doorToDoorMinutes, target, studio }: PriceDocument): Result<number | null> {
+  const place = "doorToDoorMinutes";
+  if (doorToDoorMinutes === undefined) {
+    if (target === undefined && studio === undefined) return good(null);
+    const says = "An hour from door to door was asked for, and how long a class takes is missing.";
+    return bad(
+      problem("door-to-door-missing", place, says, "Add the minutes of travel, set-up, class and pack-down."),
+    );
+  }
+  if (Number.isInteger(doorToDoorMinutes) && doorToDoorMinutes >= 1 && doorToDoorMinutes <= 1440) {
+    return good(doorToDoorMinutes);
+  }
+  const says = `${doorToDoorMinutes} minutes cannot be meant.`;
+  return bad(problem("minutes-out-of-range", place, says, "Give whole minutes from 1 to 1440."));
+}
+
+function readTarget(
+  target: PriceDocument["target"],
+  currency: CurrencyCode,
+): Result<PriceQuestion["target"]> {
+  if (target === undefined) return good(null);
+  return together({
+    perHour: readAmount(target.perHour, currency, "target.perHour"),
+    taxShare: readShare(target.taxShare, "target.taxShare"),
+  });
+}
+
+/** Problem: "share-out-of-range". */
+function readShare(share: number, place: string) {
+  const says = `A share of ${share} cannot be meant.`;
+  const next = "Give a share from 0 to 0.95: 0.25 is a quarter.";
+  return readExact(share, place, { least: 0, most: 0.95 }, { code: "share-out-of-range", says, next });
+}
