@@ -1,5 +1,6 @@
 import { mixSchema, pricesSchema } from "#core/price";
 import { z } from "zod";
+import { planningSchema } from "./planning-document.ts";
 
 const money = z.string().describe('decimal string, like "12.50"');
 const minutes = z.number().describe("whole minutes");
@@ -47,6 +48,7 @@ export const classDocumentSchema = z
       closures: z.array(z.object({ from: isoDate, until: isoDate, why: z.string() })),
       fixedPerYear: money.describe("insurance, training and the like that this class should carry"),
     }),
+    planning: planningSchema.optional().describe("what the questions about prices rest on"),
     guesses: z
       .array(z.string())
       .default([])

@@ -17,4 +17,12 @@ export {
 export { headsRange } from "./heads-range.ts";
 export { nextDate } from "./next-date.ts";
 export { onlyNeeded } from "./only-needed.ts";
+export type { Planning } from "./planning-document.ts";
+export {
+  type FigureName,
+  isPlanningGuess,
+  type PlanningFigures,
+  planningOf,
+  withFigure,
+} from "./planning-of.ts";
 export { readClass } from "./read-class.ts";

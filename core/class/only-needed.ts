@@ -14,7 +14,8 @@ export function onlyNeeded(
   currency: CurrencyCode,
   today: string,
 ): ClassDocument {
-  const plain = { ...document, name: "class", start: "12:00", mats: null, ...noLimits };
+  const { planning: _, ...asked } = document;
+  const plain = { ...asked, name: "class", start: "12:00", mats: null, ...noLimits };
   switch (answer) {
     case "mats":
     case "evening cost":

@@ -1,0 +1,57 @@
+import { expect, test } from "vitest";
+import { classDocumentSchema } from "./class-document.ts";
+import { emptyClass } from "./empty-class.ts";
+import { isPlanningGuess, planningOf, withFigure } from "./planning-of.ts";
+import { readClass } from "./read-class.ts";
+
+const marlsford = { currency: "GBP", locale: "en-GB" } as const;
+const begun = emptyClass({ practice: marlsford, today: "2026-07-20" });
+
+function problemsOf(planning: object): readonly string[] {
+  const read = readClass({ ...begun, planning });
+  return read.ok ? [] : read.problems.map(({ code, place }) => `${code} at ${place}`);
+}
+
+test("CLASS-13 a class from before there was a planning reads as it did, with nothing added", () => {
+  expect("planning" in begun).toBe(false);
+  expect(classDocumentSchema.parse(begun)).toEqual(begun);
+  expect(planningOf(begun)).toEqual({ attendance: 0.6, confidence: 0.85, dispersion: 1.5, termEvenings: 12 });
+});
+
+test("CLASS-13 a figure that nobody entered is a guess until it is written down as known", () => {
+  expect(isPlanningGuess(begun, "attendance")).toBe(true);
+  const known = withFigure(begun, "attendance");
+  expect(known.planning).toEqual({ attendance: 0.6 });
+  expect(isPlanningGuess(known, "attendance")).toBe(false);
+  expect(isPlanningGuess({ ...known, guesses: ["planning.attendance"] }, "attendance")).toBe(true);
+});
+
+test("CLASS-13 every unsound figure of a planning is told at once, at its place", () => {
+  expect(
+    problemsOf({
+      attendance: 60,
+      confidence: 1,
+      dispersion: 0.5,
+      termEvenings: 0,
+      beliefs: [
+        { price: "eight", heads: 12 },
+        { price: "12.00", heads: -1 },
+      ],
+      survey: "x".repeat(20_001),
+    }),
+  ).toEqual([
+    "attendance-out-of-range at planning.attendance",
+    "confidence-out-of-range at planning.confidence",
+    "dispersion-out-of-range at planning.dispersion",
+    "sessions-out-of-range at planning.termEvenings",
+    "money-unreadable at planning.beliefs[0].price",
+    "heads-out-of-range at planning.beliefs[1].heads",
+    "survey-too-long at planning.survey",
+  ]);
+});
+
+test("CLASS-13 a planning that is left out in part is sound", () => {
+  expect(problemsOf({})).toEqual([]);
+  expect(problemsOf({ attendance: 0.7 })).toEqual([]);
+  expect(problemsOf({ beliefs: [{ price: "8.00", heads: 14 }] })).toEqual([]);
+});
