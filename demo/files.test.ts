@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { eveningOf } from "#core/class";
-import { compareAnswer, evening, passAnswer } from "#core/price";
+import { compareAnswer, evening, passAnswer, priceAnswer } from "#core/price";
 import { describe, expect, it } from "vitest";
 import { cedarFork } from "./cedar-fork.ts";
 import { marlsford } from "./marlsford.ts";
@@ -36,10 +36,13 @@ describe("the demo as files for the command line", () => {
     expect(evening(document)).toMatchObject({ ok: true });
   });
 
-  it("has a pass and a comparison that can be answered, with the prices and dates of the demo", () => {
+  it("has a pass, a comparison and prices that can be answered, with the prices and dates of the demo", () => {
     const [tuesday] = marlsford.classes.map((it) => it.document);
     const pass = file("pass-of-ten");
     const halls = file("halls-for-tuesday");
+    const prices = file("prices-for-tuesday");
+    expect(priceAnswer(prices)).toMatchObject({ ok: true, value: { unused: [] } });
+    expect(prices).toMatchObject({ prices: tuesday?.prices, mix: tuesday?.mix, heads: tuesday?.heads });
     expect(passAnswer(pass)).toMatchObject({ ok: true, value: { unused: [] } });
     expect(compareAnswer(halls)).toMatchObject({ ok: true, value: { unused: [] } });
     expect(halls).toMatchObject({ prices: tuesday?.prices, mix: tuesday?.mix, heads: tuesday?.heads });
@@ -47,7 +50,7 @@ describe("the demo as files for the command line", () => {
   });
 
   it("holds nothing else", () => {
-    const others = ["pass-of-ten", "halls-for-tuesday"];
+    const others = ["pass-of-ten", "halls-for-tuesday", "prices-for-tuesday"];
     const names = [...[...halls, ...evenings].map(([id]) => id), ...others].map((id) => `${id}.json`);
     expect(readdirSync(folder).sort()).toEqual(names.sort());
   });

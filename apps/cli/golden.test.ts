@@ -23,6 +23,11 @@ const screens = {
   "compare-halls": ["compare", "halls.json"],
   "compare-halls-json": ["compare", "halls.json", "--json"],
   "compare-halls-gone-wrong": ["compare", "halls-gone-wrong.json"],
+  "price-tuesday": ["price", "prices.json"],
+  "price-tuesday-json": ["price", "prices.json", "--json"],
+  "price-ladder-that-does-not-hold": ["price", "ladder-that-does-not-hold.json"],
+  "price-gone-wrong": ["price", "prices-gone-wrong.json"],
+  "help-price": ["help", "price"],
 } as const;
 
 describe("the screen of", () => {

@@ -1,6 +1,11 @@
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
-import { compareDocumentSchema, eveningDocumentSchema, passDocumentSchema } from "#core/price";
+import {
+  compareDocumentSchema,
+  eveningDocumentSchema,
+  passDocumentSchema,
+  priceDocumentSchema,
+} from "#core/price";
 import { practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
 
@@ -9,6 +14,7 @@ const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["evening", eveningDocumentSchema],
   ["pass", passDocumentSchema],
   ["compare", compareDocumentSchema],
+  ["price", priceDocumentSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

@@ -7,6 +7,7 @@ import { exportCommand } from "./commands/export.ts";
 import { fit } from "./commands/fit.ts";
 import { importCommand } from "./commands/import.ts";
 import { pass } from "./commands/pass.ts";
+import { price } from "./commands/price.ts";
 import { restore } from "./commands/restore.ts";
 import { schema } from "./commands/schema.ts";
 import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
@@ -19,6 +20,7 @@ export const commands: readonly Command[] = [
   evening,
   pass,
   compare,
+  price,
   schema,
   exportCommand,
   importCommand,

@@ -9,18 +9,21 @@ import { inTerminal } from "./pretend-terminal.ts";
 const demos = [marlsford, cedarFork];
 const golden = join(import.meta.dirname, "golden");
 
-describe.each(["hall", "evening", "pass", "compare", "class", "practice"])("the schema of a %s", (name) => {
-  it("is draft 2020-12 with an id and a title, and describes itself", async () => {
-    const schema = await published(name);
-    expect(schema).toMatchObject({
-      $schema: "https://json-schema.org/draft/2020-12/schema",
-      $id: `urn:hallful:${name}:1`,
-      title: `Hallful ${name}`,
-      type: "object",
+describe.each(["hall", "evening", "pass", "compare", "price", "class", "practice"])(
+  "the schema of a %s",
+  (name) => {
+    it("is draft 2020-12 with an id and a title, and describes itself", async () => {
+      const schema = await published(name);
+      expect(schema).toMatchObject({
+        $schema: "https://json-schema.org/draft/2020-12/schema",
+        $id: `urn:hallful:${name}:1`,
+        title: `Hallful ${name}`,
+        type: "object",
+      });
+      expect(new Ajv2020().validateSchema(schema)).toBe(true);
     });
-    expect(new Ajv2020().validateSchema(schema)).toBe(true);
-  });
-});
+  },
+);
 
 describe("the published schemas", () => {
   it("take every hall, class and practice of the demo", async () => {
@@ -39,6 +42,7 @@ describe("the published schemas", () => {
     expect((await validator("evening"))(document("tuesday.json"))).toBe(true);
     expect((await validator("pass"))(document("pass-of-ten.json"))).toBe(true);
     expect((await validator("compare"))(document("halls.json"))).toBe(true);
+    expect((await validator("price"))(document("prices.json"))).toBe(true);
   });
 
   it.each([
@@ -58,6 +62,8 @@ describe("the published schemas", () => {
     ["compare", "halls-as-a-name"],
     ["compare", "halls-missing"],
     ["compare", "by-the-moon"],
+    ["price", "cost-missing"],
+    ["price", "studio-pay-of-no-kind"],
   ])("of a %s refuses %s", async (name, ugly) => {
     const text = readFileSync(join(import.meta.dirname, "zoo", name, `${ugly}.json`), "utf8");
     expect((await validator(name))(JSON.parse(text))).toBe(false);

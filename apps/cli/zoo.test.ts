@@ -49,7 +49,7 @@ const zoo = {
     "outline-of-two-corners": "outline-corners",
     "outline-the-size-of-a-stamp": "floor-too-small",
     "outline-with-a-corner-twice": "outline-repeated-corner",
-    "outline-without-corners": "outline-corners",
+    "outline-without-corners": "not-drawn",
     "posted-capacity-a-fraction": "posted-capacity",
     "posted-capacity-negative": "posted-capacity",
     "teacher-outside": "shape-outside",
@@ -140,6 +140,35 @@ const zoo = {
     "year-backwards": "span-backwards",
     "year-of-a-hundred-years": "span-too-long",
   },
+  price: {
+    "average-below-the-floor": "average-below-floor",
+    "belief-of-a-free-class": "belief-price-zero",
+    "belief-of-nobody": "belief-heads-out-of-range",
+    "capacity-nought": "capacity-zero",
+    "cost-as-a-number": "document-wrong-kind",
+    "cost-missing": "document-missing",
+    "cost-negative": "money-negative",
+    "course-of-half-a-session": "course-size",
+    "currency-a-sign": "currency-unknown",
+    "curve-level": "curve-slopes-upward",
+    "curve-sloping-upward": "curve-slopes-upward",
+    "curve-through-one-price": "curve-one-point",
+    "deepest-a-hundred-per-cent": "share-out-of-range",
+    "dispersion-a-hundred": "dispersion-out-of-range",
+    "heads-beyond-counting": "heads-out-of-range",
+    "looked-at-backwards": "price-range-backwards",
+    "mix-adds-to-more-than-one": "mix-not-one",
+    "mix-of-a-course-that-is-not-sold": "price-missing",
+    "sessions-a-thousand": "sessions-out-of-range",
+    "studio-of-no-minutes": "minutes-out-of-range",
+    "studio-pay-of-no-kind": "document-wrong-kind",
+    "studio-share-of-two": "share-out-of-range",
+    "studio-without-own-minutes": "door-to-door-missing",
+    "survey-in-dollars": "currencies-mixed",
+    "survey-in-prose": "survey-line-unreadable",
+    "survey-of-a-negative-crowd": "survey-heads-out-of-range",
+    "tax-takes-all": "share-out-of-range",
+  },
   class: {
     "closure-backwards": "closure-backwards",
     "costs-missing": "document-missing",
@@ -159,6 +188,7 @@ const commands = {
   evening: ["evening"],
   pass: ["pass"],
   compare: ["compare"],
+  price: ["price"],
   class: ["import", "class"],
 } as const;
 const data = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
@@ -172,7 +202,7 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(join(data, ".."), { recursive: true }));
 
-describe.each(["hall", "evening", "pass", "compare", "class"] as const)("every ugly %s", (kind) => {
+describe.each(["hall", "evening", "pass", "compare", "price", "class"] as const)("every ugly %s", (kind) => {
   it("is in the list, and the other way round", () => {
     const files = readdirSync(join(folder, kind)).sort();
     expect(files).toEqual(
