@@ -1,14 +1,8 @@
 import type { DragRecord } from "./drag-measure.ts";
-import { AIM_MS, type DragSummary } from "./drag-summary.ts";
+import type { DragRun } from "./drag-record.ts";
+import { AIM_MS } from "./drag-summary.ts";
 
-type Record = {
-  readonly browser: string;
-  readonly machine: { readonly cores: number; readonly load: number };
-  readonly halls: readonly DragRecord[];
-  readonly summary: DragSummary;
-};
-
-export function dragInWords({ browser, machine, halls, summary }: Record): string {
+export function dragInWords({ browser, machine, halls, summary }: DragRun): string {
   return [
     "hall                      drawn        median         worst     in worker",
     ...halls.map(lineOf),

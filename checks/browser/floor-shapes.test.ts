@@ -32,9 +32,6 @@ async function atTheShape(options: BrowserContextOptions): Promise<void> {
   await page.getByRole("button", { name: "Begin", exact: true }).click();
   await page.getByRole("link", { name: "Halls" }).click();
   await page.getByRole("button", { name: "Draw a hall" }).click();
-  await page.getByRole("region", { name: "The floor" }).waitFor();
-  const other = page.getByRole("button", { name: "Another shape" });
-  if (await other.isVisible()) await other.click();
 }
 
 async function drawRectangle(width: string, length: string): Promise<void> {
@@ -44,7 +41,8 @@ async function drawRectangle(width: string, length: string): Promise<void> {
   await matsSaid().waitFor();
 }
 
-const matsSaid = () => page.getByRole("region", { name: "The floor" }).getByText(/^\d+ mats fit/);
+const matsSaid = () =>
+  page.getByRole("region", { name: "The floor", exact: true }).getByText(/^\d+ mats fit/);
 const corner = (name: string) => page.getByRole("button", { name: new RegExp(`^Corner ${name},`) });
 
 async function markOf(name: string): Promise<{ x: number; y: number }> {

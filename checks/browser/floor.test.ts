@@ -26,9 +26,6 @@ beforeEach(async () => {
   await page.getByRole("button", { name: "Begin", exact: true }).click();
   await page.getByRole("link", { name: "Halls" }).click();
   await page.getByRole("button", { name: "Draw a hall" }).click();
-  await page.getByRole("region", { name: "The floor" }).waitFor();
-  const other = page.getByRole("button", { name: "Another shape" });
-  if (await other.isVisible()) await other.click();
   await page.getByRole("textbox", { name: "Width left to right on the drawing" }).fill("7.5");
   await page.getByRole("textbox", { name: "Length bottom to top on the drawing" }).fill("11");
   await page.getByRole("button", { name: "Draw this floor" }).click();
@@ -41,7 +38,7 @@ afterEach(async () => {
 });
 
 function says(words: string | RegExp): Promise<void> {
-  return page.getByRole("region", { name: "The floor" }).getByText(words).first().waitFor();
+  return page.getByRole("region", { name: "The floor", exact: true }).getByText(words).first().waitFor();
 }
 
 const corner = (name: string) => page.getByRole("button", { name: new RegExp(`^Corner ${name},`) });

@@ -32,9 +32,6 @@ async function beginPractice(page: Page): Promise<void> {
 async function drawHall(page: Page): Promise<void> {
   await page.getByRole("link", { name: "Halls" }).click();
   await page.getByRole("button", { name: "Draw a hall" }).click();
-  await page.getByRole("region", { name: "The floor" }).waitFor();
-  const other = page.getByRole("button", { name: "Another shape" });
-  if (await other.isVisible()) await other.click();
   await fill(page, "Width left to right on the drawing", "7.5");
   await fill(page, "Length bottom to top on the drawing", "11 m");
   await page.getByRole("button", { name: "Draw this floor" }).click();

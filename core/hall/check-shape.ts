@@ -11,7 +11,7 @@ export type ShapeWords = { readonly place: string; readonly name: string; readon
 
 /**
  * What is wrong with one outline by itself, in whole millimetres: too few or too many corners, the same corner
- * twice in a row, no area, sides that cross. Problems: "outline-corners", "outline-repeated-corner",
+ * twice in a row, no area, sides that cross. Problems: "not-drawn", "outline-corners", "outline-repeated-corner",
  * "outline-flat", "outline-crosses-itself".
  */
 export function shapeProblems(outline: Polygon, words: ShapeWords): readonly Problem[] {
@@ -25,8 +25,11 @@ export function shapeProblems(outline: Polygon, words: ShapeWords): readonly Pro
 function countProblem(outline: Polygon, { place, name }: ShapeWords): Problem | undefined {
   const count = outline.length;
   const corners = `${count} ${count === 1 ? "corner" : "corners"}`;
+  if (count === 0) {
+    return problem("not-drawn", place, `${name} is not drawn yet.`, "Choose its shape and type its lengths.");
+  }
   if (count < 3) {
-    const says = `${name} has ${count === 0 ? "no corners" : `only ${corners}`}.`;
+    const says = `${name} has only ${corners}.`;
     return problem("outline-corners", place, says, "Give at least 3 corners, in order round it.");
   }
   if (count <= MOST_CORNERS) return undefined;

@@ -1,10 +1,12 @@
 import type { QueryClient } from "@tanstack/react-query";
 import type { PracticeWhole } from "#app/ports";
+import { bad } from "#core/words";
 import { documentIn, fetchDocument, saveDocument } from "../api/documents.ts";
 import { newId } from "../api/new-id.ts";
 import { type Heard, practiceQuery } from "../api/practices.ts";
 import { type Draft, newDraft, openDraft } from "./draft.ts";
 import { type Keeper, keeperOf } from "./keeper.ts";
+import { unsoundness } from "./unsoundness.ts";
 import { type Documents, dropDraft, type Kind, keepDraft, keptDraft } from "./kept-drafts.ts";
 
 /*
@@ -60,7 +62,13 @@ function startKeeper<K extends Kind>(
 ): Keeper<Documents[K]> {
   const keeper = keeperOf<Documents[K]>(
     {
-      send: (sending) => saveDocument(practice, kind, id, sending),
+      send: (sending) => {
+        const currency = knownVersion(queries, practice, "details", practice)?.document.currency;
+        const unsound = unsoundness(kind, sending.document, currency);
+        return unsound.length > 0
+          ? Promise.resolve(bad(...unsound))
+          : saveDocument(practice, kind, id, sending);
+      },
       fetch: () => fetchDocument(practice, kind, id),
       keep: (draft) => keepDraft(practice, kind, id, draft),
       drop: () => dropDraft(practice, kind, id),

@@ -36,3 +36,12 @@ test("every line that is not saved says where the work is, and is trouble", () =
   }
   expect(isTrouble({ kind: "sending" })).toBe(false);
 });
+
+test("a hall that has no floor yet is nobody's mistake: it says when it will be saved", () => {
+  const begun = {
+    kind: "refused",
+    problems: [problem("not-drawn", "outline", "Not drawn.", "Draw it.")],
+  } as const;
+  expect(saveWords(begun, false)).toBe("Kept on this device until its floor is drawn.");
+  expect(isTrouble(begun)).toBe(false);
+});

@@ -13,6 +13,7 @@ export function saveWords(state: SaveState, hasBadFields: boolean, onDevice = tr
     case "kept":
       return `Not saved: the server does not answer. ${where}`;
     case "refused":
+      if (isNotDrawn(state)) return `${where.slice(0, -1)} until its floor is drawn.`;
       return `Not saved: ${state.problems[0]?.says ?? "the server refused it."} ${where}`;
     case "clash":
       return `Not saved: this was changed somewhere else. ${where}`;
@@ -21,7 +22,12 @@ export function saveWords(state: SaveState, hasBadFields: boolean, onDevice = tr
 
 /** True of a line that must be heard, not only seen. */
 export function isTrouble(state: SaveState): boolean {
-  return state.kind === "kept" || state.kind === "refused" || state.kind === "clash";
+  return state.kind === "kept" || (state.kind === "refused" && !isNotDrawn(state)) || state.kind === "clash";
+}
+
+/** A hall that is only just begun is nobody's mistake: it is saved once it has a floor. */
+function isNotDrawn(state: SaveState): boolean {
+  return state.kind === "refused" && state.problems.every(({ code }) => code === "not-drawn");
 }
 
 function clock(iso: string): string {

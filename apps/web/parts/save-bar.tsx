@@ -20,7 +20,7 @@ export function SaveBar<Document>({ what, draft, keeper }: Props<Document>) {
       <p className="row">
         <strong>{what}</strong>
         <span className="save-words">{words}</span>
-        {draft.state.kind === "kept" || draft.state.kind === "refused" ? (
+        {trouble && draft.state.kind !== "clash" ? (
           <button type="button" className="link-button" onClick={() => void keeper.flush()}>
             Try again now
           </button>
@@ -29,7 +29,7 @@ export function SaveBar<Document>({ what, draft, keeper }: Props<Document>) {
       {/* heard only when something is wrong: "Saved" after every key would be noise */}
       <output className="unseen">{trouble ? words : ""}</output>
       {draft.state.kind === "clash" ? <Clash keeper={keeper} /> : null}
-      {draft.state.kind === "refused" ? (
+      {trouble && draft.state.kind === "refused" ? (
         <ProblemList problems={draft.state.problems} announce={false} />
       ) : null}
     </div>
