@@ -93,3 +93,4 @@ export {
   type FloorSpaceFigure,
   floorSpaceFigures,
 } from "./occupancy/published-figures.ts";
+export { type ClearWay, clearWay, type StuckMat } from "./way/clear-way.ts";
