@@ -1,7 +1,8 @@
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
 import { areaBound } from "./area-bound.ts";
-import { type AxisSearch, bestOf, boundStep, searchStep, startAxis } from "./axis-search.ts";
+import type { Solver } from "#kernels/search";
+import { type AxisSearch, askStep, bestOf, boundStep, searchStep, startAxis } from "./axis-search.ts";
 import { placedOf } from "./laid.ts";
 import type { MostOptions, MostPlan } from "./most-types.ts";
 import { surroundingsOf } from "./obstacles.ts";
@@ -76,19 +77,30 @@ export function mostPlan(
 }
 
 /** Every other step looks for a better plan, the rest bring down the greatest bound. */
-function oneStep({ axes }: MostSearch, taken: number): void {
+function oneStep({ axes, options }: MostSearch, taken: number): void {
   const best = bestCount(axes);
   const open = axes.filter((axis) => axis.bound > best);
   if (taken % 2 === 0) {
     const chosen = choose(open, taken / 2);
     if (chosen !== undefined) searchStep(chosen);
-  } else {
-    const unproven = open.filter((axis) => !axis.exhausted);
-    const highest = Math.max(...unproven.map((axis) => axis.bound));
-    const next = unproven.find((axis) => axis.bound === highest);
-    if (next !== undefined) boundStep(next, best);
-    else if (open[0] !== undefined) searchStep(open[0]);
-  }
+  } else boundOrAsk(open, best, options.solver, taken);
+}
+
+/** Weights first; what they leave open goes to the solver, the highest bound first; then all that is left is luck. */
+function boundOrAsk(
+  open: readonly AxisSearch[],
+  best: number,
+  solver: Solver | undefined,
+  taken: number,
+): void {
+  const unproven = open.filter((axis) => !axis.exhausted);
+  const highest = Math.max(...unproven.map((axis) => axis.bound));
+  const next = unproven.find((axis) => axis.bound === highest);
+  if (next !== undefined) return boundStep(next, best);
+  const unasked = open.find((axis) => !axis.asked);
+  if (unasked !== undefined && solver !== undefined) return askStep(unasked, solver);
+  const chosen = open[taken % Math.max(1, open.length)];
+  if (chosen !== undefined) searchStep(chosen);
 }
 
 /** In turn, but every other time one of those that hold most. */

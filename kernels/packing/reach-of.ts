@@ -33,13 +33,18 @@ export function slabsOf(turn: Turn, ys: readonly number[], finest: number): read
   const [first, last] = [frame.firstAcross, frame.lastAcross];
   if (last < first) return [];
   const cuts = new Set<number>([first, last]);
-  for (const y of [...ys.map((at) => at + gapY / 2 - SLACK), ...frame.breaks])
+  for (const y of [...ys.map((at) => at + gapY / 2 - SLACK), ...frame.breaks, ...stopsAndHairs(turn)])
     if (y > first && y < last) cuts.add(y);
   const sorted = [...cuts].sort((a, b) => a - b);
   const slabs: Slab[] = [];
   if (sorted.length === 1) addSlabs(frame, first, first, finest, slabs);
   for (let i = 0; i + 1 < sorted.length; i++) addSlabs(frame, sorted[i]!, sorted[i + 1]!, finest, slabs);
   return slabs;
+}
+
+/** Where an obstacle is just cleared, cut so near that the slab between counts as the one height. */
+function stopsAndHairs({ stops }: Turn): readonly number[] {
+  return stops.flatMap((stop) => [stop - SAME / 2, stop, stop + SAME / 2]);
 }
 
 function addSlabs(frame: Turn["frame"], low: number, high: number, finest: number, slabs: Slab[]): void {

@@ -24,6 +24,15 @@ export function startShuffle(ground: Ground, random: RandomGenerator, laid: read
   return { ground, random, current: best, best, tries: 0, sinceBest: 0, corner: { x: 1, y: 1 } };
 }
 
+/** Goes on from another plan, filled up, if it holds as many. */
+export function suggest(shuffle: Shuffle, laid: readonly Laid[]): void {
+  const { ground, random, best } = shuffle;
+  const filled = fillHole(ground, laid, everywhere(ground), random, anyCorner(random));
+  if (filled.length < best.length) return;
+  shuffle.current = filled;
+  if (filled.length > best.length) shuffle.best = filled;
+}
+
 /** Tries without a better plan before the search goes back to the best one. */
 const PATIENCE = 1500;
 /** Tries for which the rectangles are drawn to one corner, and then as many in which they wander. */
