@@ -94,3 +94,4 @@ export {
   floorSpaceFigures,
 } from "./occupancy/published-figures.ts";
 export { type ClearWay, clearWay, type StuckMat } from "./way/clear-way.ts";
+export { type Bay, type PlaceOptions, type WithPlace, withPlace } from "./way/with-place.ts";

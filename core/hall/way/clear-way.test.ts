@@ -39,15 +39,18 @@ test("HALL-46: a lone mat has a way; a wall of mats shuts off the one behind it,
   expect(shut.stuck[0]?.says).toMatch(/^mat 5: past mat [1-4]$/);
 });
 
-test("HALL-46: a gap as wide as the way lets through, one narrower by more than the resolution does not", () => {
-  // two mats across leave a gap between x 3500 and 3500 + gap; the rest of the 8 m is shut by fixtures
-  const shutter = (gap: number): Hall => ({
+/** Screens across the whole hall but for a gap from x 3500 on. */
+function shutter(gap: number): Hall {
+  return {
     ...hall,
     fixtures: [
       { label: "Left screen", outline: rectangleAt([0, 6000], 3500, 100), movable: true },
       { label: "Right screen", outline: rectangleAt([3500 + gap, 6000], 4500 - gap, 100), movable: true },
     ],
-  });
+  };
+}
+
+test("HALL-46: a gap as wide as the way lets through, one narrower by more than the resolution does not", () => {
   const behind = upright([4000, 9000]);
   expect(answer(shutter(900), behind, 900)).toMatchObject({ clear: true, resolution: 29 });
   const shut = answer(shutter(870), behind, 900);

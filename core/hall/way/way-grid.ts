@@ -64,6 +64,16 @@ function closeRim({ columns, rows, shut }: WayGrid): void {
 /** A millionth of a millimetre: what sums of distances leave. */
 export const HAIR = 1e-6;
 
+export function middleOfCell({ left, bottom, step, columns }: WayGrid, cell: number): Point {
+  const column = cell % columns;
+  return [left + (column + 0.5) * step, bottom + ((cell - column) / columns + 0.5) * step];
+}
+
+/** The cell that a point of the floor lies in. */
+export function cellAt({ left, bottom, step, columns }: WayGrid, [x, y]: Point): number {
+  return Math.floor((y - bottom) / step) * columns + Math.floor((x - left) / step);
+}
+
 /** Visits the cells with their middle in the upright box round the points, grown by `reach`. */
 export function forCells(
   grid: WayGrid,
