@@ -5,7 +5,7 @@ import { type Missing, missing } from "./sheet-part.ts";
 export type HallKnown = { readonly kind: "known"; readonly hall: HallDocument };
 
 /** The hall when what it charges is known; else what is missing. */
-export function hireKnown({ hall }: ClassSheetInput): HallKnown | Missing {
+export function hireKnown({ hall }: Pick<ClassSheetInput, "hall">): HallKnown | Missing {
   if (hall === null) {
     return missing("No hall is chosen yet, so what an evening costs is not known.", "Choose a hall.");
   }

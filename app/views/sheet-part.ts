@@ -27,12 +27,21 @@ export type Unsound = { readonly kind: "unsound"; readonly problems: readonly Pr
 export type SheetPart<Body = object> = (Said & Body) | Missing | Unsound;
 
 export function said(
-  { document, practice }: ClassSheetInput,
+  input: Pick<ClassSheetInput, "document" | "practice">,
   answer: Answer,
   says: readonly string[],
   workings: readonly SheetWorking[],
 ): Said {
-  const guesses = guessesBehind(document, answer);
+  return saidOn(input, guessesBehind(input.document, answer), says, workings);
+}
+
+/** The same for an answer that rests on guesses of its own. */
+export function saidOn(
+  { practice }: Pick<ClassSheetInput, "practice">,
+  guesses: readonly string[],
+  says: readonly string[],
+  workings: readonly SheetWorking[],
+): Said {
   const guessNames = [...new Set(guesses.map((path) => guessName(path, practice.locale)))];
   return { kind: "ready", says, guesses, restsOn: guessesSentence(guesses.length), guessNames, workings };
 }

@@ -38,6 +38,7 @@ test("CLASS-13 every unsound figure of a planning is told at once, at its place"
         { price: "12.00", heads: -1 },
       ],
       survey: "x".repeat(20_001),
+      studio: { pay: { form: "flat", pay: "thirty" }, heads: 12, minutes: 0 },
     }),
   ).toEqual([
     "attendance-out-of-range at planning.attendance",
@@ -47,6 +48,8 @@ test("CLASS-13 every unsound figure of a planning is told at once, at its place"
     "money-unreadable at planning.beliefs[0].price",
     "heads-out-of-range at planning.beliefs[1].heads",
     "survey-too-long at planning.survey",
+    "money-unreadable at planning.studio.pay.pay",
+    "minutes-out-of-range at planning.studio.minutes",
   ]);
 });
 

@@ -94,6 +94,7 @@ export {
   type PerHour,
   type StudioClass,
 } from "./studio/own-or-studio.ts";
+export { readStudio } from "./studio/read-studio.ts";
 export { type StudioDocument, studioPaySchema, studioSchema } from "./studio/studio-document.ts";
 export { type StudioPay, studioPay } from "./studio/studio-pay.ts";
 export { type ChangeJson, changeJson, isGuess } from "./change/change-json.ts";

@@ -1,0 +1,208 @@
+import { type ClassDocument, classDocumentSchema } from "#core/class";
+import { type HallDocument, hallDocumentSchema } from "#core/hall";
+import { expect, test } from "vitest";
+import { type PriceSheetInput, priceSheet } from "./price-sheet.ts";
+
+const tuesdays: ClassDocument = classDocumentSchema.parse({
+  name: "Tuesday evening",
+  weekday: 2,
+  start: "18:30",
+  minutes: { setUp: 20, class: 60, packDown: 15, travel: 30, preparation: 15, admin: 10 },
+  costs: { travel: "3.40", music: "0", cover: "0", other: "0", perHead: "0.20" },
+  prices: { single: "10.00", passes: [{ classes: 5, price: "45.00" }], concession: "8.00" },
+  mix: { single: 0.5, "pass-5": 0.4, concession: 0.1 },
+  heads: 8,
+  year: {
+    from: "2026-09-08",
+    until: "2027-07-20",
+    closures: [{ from: "2026-10-26", until: "2026-10-30", why: "half-term" }],
+    fixedPerYear: "42.00",
+  },
+  planning: { attendance: 0.75, dispersion: 1 },
+  guesses: ["heads"],
+});
+
+const quayStreet: HallDocument = hallDocumentSchema.parse({
+  name: "Quay Street Mission Room",
+  outline: [
+    [0, 0],
+    [8, 0],
+    [8, 12],
+    [0, 12],
+  ],
+  mat: { length: 1.8, width: 0.61 },
+  gaps: { side: 0.5, end: 0.3, wall: 0.5 },
+  hire: { perHour: "14.00", incrementMinutes: 30 },
+});
+
+const whole: PriceSheetInput = {
+  practice: { currency: "GBP", locale: "en-GB" },
+  document: tuesdays,
+  hall: quayStreet,
+  capacity: { capacity: 12 },
+  today: "2026-09-16",
+  money: (exact) => `£${(exact.valueOf() / 100).toFixed(2)}`,
+};
+
+function sheet(change: Partial<PriceSheetInput> = {}) {
+  return priceSheet({ ...whole, ...change });
+}
+
+function planned(planning: ClassDocument["planning"], change: Partial<ClassDocument> = {}) {
+  return sheet({ document: { ...tuesdays, planning, ...change } });
+}
+
+test("the prices hold together, or each thing that does not is told with what to change", () => {
+  // 45.00 ÷ 5 = 9.00 a class, less than a single; P(D ≥ 12) of Poisson 8 is 0.112, so a place is worth 0.20 + 1.12
+  expect(sheet().ladder).toMatchObject({ kind: "ready", findings: [] });
+  const dear = { ...tuesdays.prices, passes: [{ classes: 5, price: "52.00" }] };
+  const { ladder } = planned(tuesdays.planning, { prices: dear });
+  expect(ladder.kind === "ready" && ladder.findings.map(({ code, place }) => `${code} at ${place}`)).toEqual([
+    "ladder-rises at prices.passes[0]",
+  ]);
+});
+
+test("a pass runs for its teaching weeks, to a date that a closure moves", () => {
+  // published: 5 classes at 75 % with 85 of 100 sure want 8 weeks; the eighth Tuesday from 22 September is
+  // 10 November, and half-term on 27 October moves it to 17 November
+  const { passes } = sheet();
+  expect(passes).toMatchObject({
+    kind: "ready",
+    passes: [{ classes: 5, teachingWeeks: 8, until: "17 November 2026", moved: "half-term 1" }],
+    // the attendance was entered, the confidence was not
+    guesses: ["planning.confidence"],
+  });
+  expect(passes.kind === "ready" && passes.says[1]).toBe(
+    "Sold for the next evening, a pass of 5 is good until 17 November 2026: 1 closed date moves it from 10 November 2026.",
+  );
+});
+
+test("a use-by beyond the year that is entered says that closures there are not known", () => {
+  const { passes } = sheet({
+    document: { ...tuesdays, year: { ...tuesdays.year, until: "2026-10-20" } },
+  });
+  expect(
+    passes.kind === "ready" && passes.says.some((it) => it.startsWith("The year is entered until")),
+  ).toBe(true);
+});
+
+test("how surely an evening pays is told over every number of people", () => {
+  // an evening costs 28.00 + 3.40 = 31.40; a person leaves 0.5 × 10 + 0.4 × 9 + 0.1 × 8 − 0.20 = 9.20;
+  // 4 × 9.20 pays for it, so it loses with 0 to 3: e⁻⁸ (1 + 8 + 32 + 85.33) = 0.0424
+  const { sure } = sheet();
+  const rows = sure.kind === "ready" ? sure.rows : [];
+  expect(rows.length).toBe(13);
+  expect(rows.filter(({ loses }) => loses).map(({ heads }) => heads)).toEqual([0, 1, 2, 3]);
+  expect(rows.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 9);
+  expect(sure.kind === "ready" && sure.says[0]).toMatch(
+    /^An evening loses money with a chance of 4\.2 %, a term of 12 evenings with /,
+  );
+});
+
+test("uneven evenings lose more often than people who come by chance alone, and both are told", () => {
+  const { sure } = planned({ ...tuesdays.planning, dispersion: 3 });
+  expect(sure.kind === "ready" && sure.uneven).toBe(true);
+  expect(
+    sure.kind === "ready" && sure.says.some((it) => it.includes("by chance alone it would be 4.2 %")),
+  ).toBe(true);
+  const rows = sure.kind === "ready" ? sure.rows.filter(({ loses }) => loses) : [];
+  const of = (chances: readonly number[]): number => chances.reduce((sum, it) => sum + it, 0);
+  expect(of(rows.map((it) => it.chance))).toBeGreaterThan(of(rows.map((it) => it.plainChance)));
+});
+
+test("a price curve goes through what she believes, and is asked for until there is something", () => {
+  expect(sheet().curve).toMatchObject({ kind: "missing" });
+  const beliefs = [
+    { price: "8.00", heads: 11 },
+    { price: "12.00", heads: 6 },
+  ];
+  const { curve } = planned({
+    ...tuesdays.planning,
+    beliefs,
+    survey: "Plum Yard; 11.00\nHartsmoor Baths; 7.50",
+  });
+  const curves = curve.kind === "ready" ? curve.curves : [];
+  expect(curves.length).toBe(2);
+  for (const { points, best } of curves) {
+    const most = Math.max(...points.map(({ leaves }) => leaves));
+    expect(points.find(({ price }) => price === best)?.leaves).toBe(most);
+  }
+  expect(curve.kind === "ready" && curve.says.at(-1)).toBe(
+    "2 prices nearby run from £7.50 to £11.00; the middle one is £9.25.",
+  );
+});
+
+test("beliefs that slope upward and a survey that cannot be read are told at their places", () => {
+  const upward = planned({
+    beliefs: [
+      { price: "8.00", heads: 6 },
+      { price: "12.00", heads: 11 },
+    ],
+  });
+  const dollars = planned({ survey: "Plum Yard; $11.00" });
+  const told = [upward, dollars].flatMap(({ curve }) => (curve.kind === "unsound" ? curve.problems : []));
+  expect(told.map(({ code, place }) => `${code} at ${place}`)).toEqual([
+    "curve-slopes-upward at planning.beliefs",
+    "currencies-mixed at planning.survey[0].price",
+  ]);
+  // what they keep back is the curve alone
+  expect([upward.ladder.kind, upward.sure.kind, upward.changes.kind]).toEqual(["ready", "ready", "ready"]);
+});
+
+test("a studio's offer is held against an hour of her own class", () => {
+  // 60.00 for 120 minutes and no travel is 30.00 an hour; hers takes 125 minutes: 31.40 + 62.50 = 93.90,
+  // 93.90 ÷ 9.20 = 10.2, so 11 people
+  const studio = {
+    name: "Plum Yard",
+    pay: { form: "flat", pay: "60.00" },
+    heads: 10,
+    capacity: 100,
+    dispersion: 1,
+    travelCost: "0",
+    minutes: 120,
+  } as const;
+  const { studio: part, changes } = planned({ ...tuesdays.planning, studio });
+  expect(part).toMatchObject({ kind: "ready", equalHeads: 11, studioHour: 30, studio: "Plum Yard" });
+  expect(changes.kind === "ready" && changes.studio.length).toBeGreaterThan(5);
+  expect(sheet().studio).toMatchObject({ kind: "missing" });
+});
+
+test("what would change the answer comes nearest first, guesses marked", () => {
+  const { changes } = sheet();
+  const rows = changes.kind === "ready" ? changes.evening : [];
+  expect(rows.find(({ key }) => key === "heads")).toMatchObject({ guess: true });
+  expect(rows.find(({ key }) => key === "capacity")).toMatchObject({ guess: false });
+  const near = rows.flatMap((it) => (it.near === "" ? [] : [Number.parseInt(it.near, 10)]));
+  expect(near).toEqual(near.toSorted((a, b) => a - b));
+});
+
+test("without a hall, a price or a floor the questions say what is missing", () => {
+  expect(sheet({ hall: null }).sure).toMatchObject({ kind: "missing", next: "Choose a hall." });
+  expect(sheet({ capacity: null }).changes).toMatchObject({ kind: "missing" });
+  expect(
+    planned(undefined, { prices: { ...tuesdays.prices, passes: [] }, mix: { single: 1 } }).passes,
+  ).toMatchObject({
+    kind: "missing",
+  });
+});
+
+test("whatever is entered, no figure on the sheet is not a number", () => {
+  for (const heads of [0, 0.5, 12, 1000]) {
+    for (const dispersion of [1, 1.5, 20]) {
+      for (const perHead of ["0", "9.40", "50.00"]) {
+        const costs = { ...tuesdays.costs, perHead };
+        const seen = leavesOf(planned({ dispersion }, { heads, costs }));
+        expect(seen.length).toBeGreaterThan(100);
+        expect(seen.filter((it) => typeof it === "number" && !Number.isFinite(it))).toEqual([]);
+        expect(seen.filter((it) => /NaN|Infinity|undefined|null|\de-\d/.test(String(it)))).toEqual([]);
+      }
+    }
+  }
+});
+
+/** Every text and number in a value, however deep; chances so small that they have no digits are nought. */
+function leavesOf(value: unknown): readonly (string | number)[] {
+  if (typeof value === "string") return [value];
+  if (typeof value === "number") return [Math.abs(value) < 1e-6 ? 0 : value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(leavesOf) : [];
+}

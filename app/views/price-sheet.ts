@@ -1,0 +1,48 @@
+import type { Capacity } from "#core/hall";
+import { priceAnswer } from "#core/price";
+import { type ChangesPart, changesPart } from "./changes-part.ts";
+import type { ClassSheetInput } from "./class-sheet-input.ts";
+import { type CurvePart, curvePart } from "./curve-part.ts";
+import { type LadderPart, ladderPart } from "./ladder-part.ts";
+import { type PassesPart, passesPart } from "./passes-part.ts";
+import { priceQuestion } from "./price-question.ts";
+import { type StudioPart, studioPart } from "./studio-part.ts";
+import { type SurePart, surePart } from "./sure-part.ts";
+
+/** What the questions about prices need; the capacity is null until the floor is worked out. */
+export type PriceSheetInput = Pick<ClassSheetInput, "practice" | "document" | "hall" | "today" | "money"> & {
+  readonly capacity: Pick<Capacity, "capacity"> | null;
+};
+
+/** The parts of a class's page that ask more of its prices. */
+export type PriceSheet = {
+  /** whether the prices hold together */
+  readonly ladder: LadderPart;
+  /** for how long each pass should run */
+  readonly passes: PassesPart;
+  /** how surely an evening and a term pay */
+  readonly sure: SurePart;
+  /** which single price leaves most */
+  readonly curve: CurvePart;
+  readonly studio: StudioPart;
+  /** what would change the answer, the nearest first */
+  readonly changes: ChangesPart;
+};
+
+/** Works the questions about prices out; pure. Some tens of milliseconds: ask for it beside the page. */
+export function priceSheet(input: PriceSheetInput): PriceSheet {
+  const question = priceQuestion(input);
+  const asked =
+    question.kind === "ready"
+      ? { ...question, answer: priceAnswer(question.document, (exact) => input.money(exact)) }
+      : question;
+  const studio = studioPart(input, question);
+  return {
+    ladder: ladderPart(input, asked),
+    passes: passesPart(input),
+    sure: surePart(input, asked),
+    curve: curvePart(input, question),
+    studio: studio.part,
+    changes: changesPart(input, asked, studio.changes),
+  };
+}
