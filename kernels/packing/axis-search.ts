@@ -46,6 +46,7 @@ export function startAxis(
   surroundings: Surroundings,
   axis: number,
   random: RandomGenerator,
+  ceiling: number,
 ): AxisSearch {
   const space = mostSpace(piece, gaps, surroundings, axis);
   const ground = groundOf(space);
@@ -54,7 +55,7 @@ export function startAxis(
   if (lines.length > 0) for (const box of boxesOf(space, BOXES)) starts.push(blocksIn(space, box));
   const shuffles = starts.map((start) => startShuffle(ground, random, soundPart(ground, start)));
   const shuffle = shuffles.reduce((held, other) => (other.best.length > held.best.length ? other : held));
-  return { space, shuffle, cover: null, level: -1, bound: Infinity, exhausted: false, asked: false };
+  return { space, shuffle, cover: null, level: -1, bound: ceiling, exhausted: false, asked: false };
 }
 
 /** Work in one step: about this many looks at a block or a point. */

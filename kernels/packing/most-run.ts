@@ -49,7 +49,9 @@ export function startMost(
   const surroundings = surroundingsOf(floor, gaps.wall);
   const random = xoroshiro128plus(options.seed ?? 1);
   const searches =
-    ceiling === 0 ? [] : wanted.map((axis) => startAxis(floor, piece, gaps, surroundings, axis, random));
+    ceiling === 0
+      ? []
+      : wanted.map((axis) => startAxis(floor, piece, gaps, surroundings, axis, random, ceiling));
   return told({ axes: searches, options, ceiling }, 0);
 }
 

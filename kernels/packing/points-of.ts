@@ -67,7 +67,8 @@ function chainsOf({ starts, end }: Starts, steps: readonly number[]): readonly n
   const open = [...starts];
   for (let at = open.pop(); at !== undefined; at = open.pop()) {
     const key = Math.round(at * 100);
-    if (at > end + SAME || reached.has(key)) continue;
+    // chains of unlike pieces end slacks apart: the lowest end is the one that all of them cover
+    if (at > end + SAME || at >= (reached.get(key) ?? Infinity) - 1e-9) continue;
     reached.set(key, at);
     for (const step of steps) open.push(at + step);
   }
