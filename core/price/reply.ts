@@ -1,4 +1,4 @@
-import { type CurrencyCode, type ExactMinor, moneyText, roundToMinor, type WorkingLine } from "#core/words";
+import { type CurrencyCode, currencyDigits, type ExactMinor, type WorkingLine } from "#core/words";
 
 /** An answer for people and programs, and the places in the document that nothing reads, like a misspelt key. */
 export type Reply<Json> = { readonly json: Json; readonly unused: readonly string[] };
@@ -12,9 +12,16 @@ export type AmountWriter = (exact: ExactMinor, currency: CurrencyCode) => string
 /** The amount to the coin with the letters of its currency: "12.50 GBP". */
 export const plainAmount: AmountWriter = (exact, currency) => `${coinText(exact, currency)} ${currency}`;
 
-/** The amount to the coin, as documents write it: "12.50". */
+/**
+ * The amount to the coin, as documents write it: "12.50". Half a coin goes away from nought. However large: the
+ * year of a thousand people at a thousand million pounds has more coins than a Minor can count.
+ */
 export function coinText(exact: ExactMinor, currency: CurrencyCode): string {
-  return moneyText(roundToMinor(exact), currency);
+  const places = currencyDigits(currency);
+  const whole = exact.abs().add("1/2").floor().n;
+  const digits = whole.toString().padStart(places + 1, "0");
+  const sign = exact.lt(0) && whole > 0n ? "-" : "";
+  return places === 0 ? `${sign}${digits}` : `${sign}${digits.slice(0, -places)}.${digits.slice(-places)}`;
 }
 
 export function partLines(part: string, lines: readonly WorkingLine[]): readonly PartLine[] {

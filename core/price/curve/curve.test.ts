@@ -48,6 +48,17 @@ function codes(points: readonly PricePoint[]): readonly string[] {
   return found.ok ? [] : found.problems.map(({ code, place }) => `${code} at ${place}`);
 }
 
+test("PRICE-50 a curve so steep that a low price would draw the whole world ends at a million", () => {
+  // 20 at 0.41 and 0.2 at 0.42: elasticity −191, and at 0.20 some 10^61 people
+  const [elastic] = curves([
+    { price: 41, heads: 20 },
+    { price: 42, heads: 0.2 },
+  ]);
+  if (elastic === undefined) throw new Error("no curve");
+  expect(headsAt(elastic, 41)).toBeCloseTo(20, 6);
+  expect(headsAt(elastic, 20)).toBe(1e6);
+});
+
 test("PRICE-51 one price, or more people at a higher price, gives no curve and says what to change", () => {
   expect(codes([])).toEqual(["curve-one-point at beliefs"]);
   expect(
@@ -93,7 +104,7 @@ test("PRICE-52 on a straight line with room enough the best price is half way to
 test("PRICE-52 with elasticity −2 and 3.00 a head the best price is twice that", () => {
   // (p − v) p^−2 is greatest at p = 2v
   const found = priceCurve(
-    { kind: "constant elasticity", scale: 8e6, elasticity: -2 },
+    { kind: "constant elasticity", level: Math.log(8e6), elasticity: -2 },
     { ...setting, perHead: 300 },
   );
   expect(found.best.price).toBe(600);
@@ -120,7 +131,7 @@ test("PRICE-52 what a mix collects and what heads cost count", () => {
 });
 
 test("PRICE-53 when the best is the last price looked at the curve does not say where to stop", () => {
-  const steep = priceCurve({ kind: "constant elasticity", scale: 40, elasticity: -0.3 }, setting);
+  const steep = priceCurve({ kind: "constant elasticity", level: Math.log(40), elasticity: -0.3 }, setting);
   expect(steep.atEdge).toBe("highest");
   expect(steep.best.price).toBe(2000);
 });

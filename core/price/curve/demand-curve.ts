@@ -5,21 +5,24 @@ export type PricePoint = { readonly price: number; readonly heads: number };
 
 /**
  * How many would come at a price, by a rule through what she believes:
- * constant elasticity: heads = scale × price^elasticity, so 1 % more always loses the same per cent;
+ * constant elasticity: ln heads = level + elasticity × ln price, so 1 % more always loses the same per cent;
  * linear: heads = level + slope × price, so each coin more always loses the same number, down to nobody.
  */
 export type DemandCurve =
-  | { readonly kind: "constant elasticity"; readonly scale: number; readonly elasticity: number }
+  | { readonly kind: "constant elasticity"; readonly level: number; readonly elasticity: number }
   | { readonly kind: "linear"; readonly level: number; readonly slope: number };
 
 export function headsAt(curve: DemandCurve, price: number): number {
   switch (curve.kind) {
     case "constant elasticity":
-      return curve.scale * price ** curve.elasticity;
+      return Math.min(MOST_HEADS, Math.exp(curve.level + curve.elasticity * Math.log(price)));
     case "linear":
-      return Math.max(0, curve.level + curve.slope * price);
+      return Math.min(MOST_HEADS, Math.max(0, curve.level + curve.slope * price));
   }
 }
+
+// A steep curve has more people than there are at a low price; every hall is full long before.
+const MOST_HEADS = 1e6;
 
 /**
  * Both curves through the points by least squares, the first in logarithms; through two points exactly.
@@ -40,7 +43,7 @@ export function fitCurves(points: readonly PricePoint[], place: string): Result<
     );
   }
   return good([
-    { kind: "constant elasticity", scale: Math.exp(logarithms.level), elasticity: logarithms.slope },
+    { kind: "constant elasticity", level: logarithms.level, elasticity: logarithms.slope },
     { kind: "linear", level: plain.level, slope: plain.slope },
   ]);
 }

@@ -1,6 +1,14 @@
-import { bad, exactNumber, good, problem, type Result, together, type WorkingLine } from "#core/words";
+import {
+  bad,
+  exactNumber,
+  exactNumberText,
+  good,
+  problem,
+  type Result,
+  together,
+  type WorkingLine,
+} from "#core/words";
 import { binomialAtLeast, binomialPmf, exactBinomialAtLeast } from "#kernels/statistics";
-import { Fraction } from "fraction.js";
 import { chanceText, plainDecimal } from "../chance-text.ts";
 
 /** 5 classes, a holder who comes to three of four, used up in time by 85 of 100 holders: 8 weeks. */
@@ -151,7 +159,7 @@ function attendanceSays(attendance: number): string {
 function attendanceNext(attendance: number): string {
   const usual = "Give a share between 0 and 1: 0.75 is three classes of four, 0.6 is three of five.";
   if (!(attendance > 1 && attendance < 100)) return usual;
-  return `Give a share between 0 and 1: ${new Fraction(attendance).div(100).toString()} for ${attendance} %.`;
+  return `Give a share between 0 and 1: ${exactNumberText(exactNumber(attendance).div(100))} for ${attendance} %.`;
 }
 
 function readConfidence(confidence: number, place: string): Result<number> {

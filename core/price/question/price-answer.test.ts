@@ -137,7 +137,7 @@ test("PRICE-93 a rise, a target and courses are told to the coin", () => {
   expect(json.courses).toEqual([
     {
       key: "course-3",
-      perSession: "8.33",
+      perSession: "8.3333",
       lateJoiner: [
         { remaining: 3, price: "25.00" },
         { remaining: 2, price: "16.67" },

@@ -1,4 +1,4 @@
-import { good, type Result, readDocument } from "#core/words";
+import { exactText, good, type Result, readDocument } from "#core/words";
 import { Fraction } from "fraction.js";
 import { type ChangeJson, changeJson } from "../change/change-json.ts";
 import type { Flip } from "../change/what-would-change.ts";
@@ -38,7 +38,7 @@ function priceJson(document: PriceDocument, question: PriceQuestion, write: Amou
     format: "hallful/price-answer@1",
     sentences: priceSentences({ question, sums, findings: ladder.findings, changes, write }),
     currency,
-    yield: coinText(sums.yield, currency),
+    yield: exactText(sums.yield, currency),
     breakEven: sums.breakEven,
     ladder,
     courses: coursesJson(question),

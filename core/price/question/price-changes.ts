@@ -1,7 +1,7 @@
-import { cappedCount, expectedMinimum, meanOfLowest } from "#kernels/statistics";
+import { cappedCount, expectedMinimum } from "#kernels/statistics";
 import { type Flip, whatWouldChange } from "../change/what-would-change.ts";
 import { ladderYield } from "../ladder/ladder-checks.ts";
-import { studioPay } from "../studio/studio-pay.ts";
+import { type StudioPay, studioPay } from "../studio/studio-pay.ts";
 import type { NamedStudio, PriceQuestion } from "./price-question.ts";
 import { eveningTurns, studioTurns, type Turn } from "./price-turns.ts";
 
@@ -23,7 +23,7 @@ export function studioChanges(
 ): readonly Flip<boolean>[] {
   const turns = [...eveningTurns(question, guesses), ...studioTurns(question, studio, doorToDoor, guesses)];
   const leaves = leavesOf();
-  const studioPays = remembered(payOf);
+  const studioPays = meanPayOf();
   return changes(turns, (it) => isOwnBetter(it, leaves, studioPays));
 }
 
@@ -48,21 +48,22 @@ function leavesOf(): (question: PriceQuestion) => number {
     const key = JSON.stringify([demand, capacity]);
     const heads = means.get(key) ?? expectedMinimum(demand, capacity);
     means.set(key, heads);
-    return heads * ladderYield(tiers).sub(perHead).valueOf() - cost;
+    return toMillionth(heads * ladderYield(tiers).sub(perHead).valueOf() - cost);
   };
 }
 
-function remembered<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
-  const done = new Map<Key, Value>();
-  return (key) => {
-    const value = done.get(key) ?? work(key);
-    done.set(key, value);
-    return value;
+/** The studio's pay on average. Its exact pay for each number of people is worked out once for each way to pay. */
+function meanPayOf(): (studio: NamedStudio) => number {
+  const tables = new Map<StudioPay, readonly number[]>();
+  return ({ pay, demand, capacity }) => {
+    const table =
+      tables.get(pay) ?? Array.from({ length: capacity + 1 }, (_, heads) => studioPay(pay, heads).valueOf());
+    tables.set(pay, table);
+    return cappedCount(demand, capacity).reduce(
+      (sum, chance, heads) => sum + chance * (table[heads] ?? 0),
+      0,
+    );
   };
-}
-
-function payOf({ pay, demand, capacity }: NamedStudio): number {
-  return meanOfLowest(cappedCount(demand, capacity), 1, (heads) => studioPay(pay, heads).valueOf());
 }
 
 function isOwnBetter(
@@ -72,5 +73,11 @@ function isOwnBetter(
 ): boolean {
   const { studio, doorToDoor } = question;
   if (studio === null || doorToDoor === null) return true;
-  return leaves(question) / doorToDoor >= (pays(studio) - studio.travelCost) / studio.minutes;
+  const [own, theirs] = [leaves(question), toMillionth(pays(studio) - studio.travelCost)];
+  return own * studio.minutes >= theirs * doorToDoor;
+}
+
+/** Chances add to 1 but for the last digit; a millionth of a coin is dropped so that a tie stays a tie. */
+function toMillionth(amount: number): number {
+  return Math.round(amount * 1e6) / 1e6;
 }

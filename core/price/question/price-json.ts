@@ -2,7 +2,7 @@ import type { Problem } from "#core/words";
 import type { ChangeJson } from "../change/change-json.ts";
 import type { PartLine } from "../reply.ts";
 
-/** Amounts are decimal strings to the coin, chances and shares numbers between 0 and 1, null what was not asked. */
+/** Amounts are decimal strings to the coin, those for one class with two decimals more; chances and shares numbers between 0 and 1, null what was not asked. */
 export type PriceJson = {
   readonly format: "hallful/price-answer@1";
   readonly sentences: readonly string[];

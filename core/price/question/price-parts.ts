@@ -1,4 +1,4 @@
-import type { CurrencyCode, ExactMinor } from "#core/words";
+import { type CurrencyCode, type ExactMinor, exactText } from "#core/words";
 import { Fraction } from "fraction.js";
 import { headsAt } from "../curve/demand-curve.ts";
 import type { PriceCurve } from "../curve/price-curve.ts";
@@ -38,11 +38,11 @@ export function ladderJson(question: PriceQuestion, sums: PriceSums, facts: Ladd
       name: tierName(tier.key),
       price: text(new Fraction(tier.price)),
       classes: tier.classes,
-      perClass: text(tier.perClass),
+      perClass: exactText(tier.perClass, currency),
       share: tier.share.valueOf(),
     })),
     usual: usualPrice(tiers)?.key ?? null,
-    lowest: lowest === null ? null : { key: lowest.key, perClass: text(lowest.perClass) },
+    lowest: lowest === null ? null : { key: lowest.key, perClass: exactText(lowest.perClass, currency) },
     floor: floor === null ? null : text(floor),
     eveningPrice: eveningPrice === null ? null : text(eveningPrice),
     underEvening: underEvening(tiers, eveningPrice).map(({ key }) => key),
@@ -74,7 +74,7 @@ export function coursesJson({ tiers, currency }: PriceQuestion): readonly Course
       const { perSession, lateJoiner, refunds } = courseTerms({ sessions: classes, price });
       return {
         key,
-        perSession: coinText(perSession, currency),
+        perSession: exactText(perSession, currency),
         lateJoiner: lateJoiner.map((it) => ({ ...it, price: coinText(new Fraction(it.price), currency) })),
         refunds: refunds.map((it) => coinText(new Fraction(it), currency)),
       };

@@ -1,4 +1,4 @@
-import type { ExactMinor, Minor } from "#core/words";
+import { type ExactMinor, exactNumber, type Minor } from "#core/words";
 import { Fraction } from "fraction.js";
 
 /** How a studio pays for a class, amounts in minor units. */
@@ -28,12 +28,18 @@ export function studioPay(pay: StudioPay, heads: number): ExactMinor {
     case "flat":
       return new Fraction(pay.pay);
     case "tiered":
-      return capped(new Fraction(pay.perHead).mul(Math.max(0, heads - pay.above)).add(pay.base), pay.cap);
+      return capped(headsAbove(heads, pay.above).mul(pay.perHead).add(pay.base), pay.cap);
     case "per head":
       return atLeast(new Fraction(pay.perHead).mul(heads), pay.minimum);
     case "share of takings":
       return atLeast(pay.share.mul(pay.takingsPerHead).mul(heads), pay.minimum);
   }
+}
+
+/** By the decimals as written: a Fraction made of the double 3.999999999 is slow to find and another number. */
+function headsAbove(heads: number, above: number): Fraction {
+  const more = new Fraction(heads).sub(exactNumber(above));
+  return more.lt(0) ? new Fraction(0) : more;
 }
 
 function capped(amount: Fraction, cap: Minor | null): Fraction {
