@@ -6,3 +6,6 @@ export type { Floor, Gaps, Line, LinesOptions, LinesPlan, Piece, Placed } from "
 export { rectangleOf } from "./rectangle-of.ts";
 export { advanceMost, type MostRun, mostPlan, startMost } from "./most-run.ts";
 export type { MostOptions, MostPlan } from "./most-types.ts";
+export type { ArrangedPlan } from "./arranged-plan.ts";
+export { type StaggeredOptions, type StaggeredPlan, staggeredPlan } from "./staggered-plan.ts";
+export { type FacingPlan, facingPlan } from "./facing-plan.ts";
