@@ -1,3 +1,4 @@
+import { withoutNoise } from "../without-noise.ts";
 import { bad, type CurrencyCode, good, problem, type Result, readDocument } from "#core/words";
 import { Fraction } from "fraction.js";
 import { type ChangeJson, changeJson } from "../change/change-json.ts";
@@ -59,7 +60,7 @@ export function compareAnswer(input: unknown, write: AmountWriter = plainAmount)
   const { can, cannot } = candidatesOf(comparison.value);
   if (can.length === 0) return noneLeft(cannot);
   const lines = can.map((candidate) => hallLine(candidate, comparison.value.demand, comparison.value.margin));
-  return good({ json: compareJson(document, comparison.value, lines, cannot, write), unused });
+  return good({ json: withoutNoise(compareJson(document, comparison.value, lines, cannot, write)), unused });
 }
 
 const measures = { session: "perSession", year: "perYear", hour: "perHour" } as const;

@@ -1,3 +1,4 @@
+import { withoutNoise } from "../without-noise.ts";
 import { coinText, partLines, type PartLine, plainAmount, type AmountWriter, type Reply } from "../reply.ts";
 import { good, type Result, readDocument } from "#core/words";
 import { owedClasses } from "./owed-classes.ts";
@@ -44,7 +45,10 @@ export function passAnswer(input: unknown, write: AmountWriter = plainAmount): R
     return { ok: false, problems: [useBy, parts].flatMap((it) => (it.ok ? [] : it.problems)) };
   const dated = datedOf(parts.value, useBy.value);
   if (!dated.ok) return dated;
-  return good({ json: passJson(document, useBy.value, parts.value, dated.value, write), unused });
+  return good({
+    json: withoutNoise(passJson(document, useBy.value, parts.value, dated.value, write)),
+    unused,
+  });
 }
 
 function datedOf({ calendar }: PassParts, { teachingWeeks }: PassUseBy): Result<UseByDate | null> {

@@ -130,7 +130,7 @@ test("PRICE-93 a rise, a target and courses are told to the coin", () => {
   });
   // 1.00 ÷ (10.00 + 1.00 − 0.50) = 9.5 %, 0.95 people
   expect(json.rises).toEqual([
-    { rise: "1.00", from: "10.00", until: "11.00", levelLoss: 100 / 1050, heads: 1000 / 1050 },
+    { rise: "1.00", from: "10.00", until: "11.00", levelLoss: 0.0952380952381, heads: 0.952380952381 },
   ]);
   // (34.00 + 2 × 18 ÷ 0.75) ÷ 10 + 0.50 = 8.70; with the mix 8.70 × 10 ÷ 9 = 9.67
   expect(json.target).toEqual({ yield: "8.70", single: "9.67" });

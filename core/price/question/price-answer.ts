@@ -1,3 +1,4 @@
+import { withoutNoise } from "../without-noise.ts";
 import { exactText, good, type Result, readDocument } from "#core/words";
 import { Fraction } from "fraction.js";
 import { type ChangeJson, changeJson } from "../change/change-json.ts";
@@ -25,7 +26,7 @@ export function priceAnswer(input: unknown, write: AmountWriter = plainAmount): 
   const { value: document, unused } = read.value;
   const question = readPriceQuestion(document);
   if (!question.ok) return question;
-  return good({ json: priceJson(document, question.value, write), unused });
+  return good({ json: withoutNoise(priceJson(document, question.value, write)), unused });
 }
 
 function priceJson(document: PriceDocument, question: PriceQuestion, write: AmountWriter): PriceJson {
