@@ -13,7 +13,9 @@ export type Settled =
   | { readonly kind: "unclear" };
 
 /** Places left after fixing, and rounds of points added, before it is given up as too much. */
-const MOST_PLACES = 4000;
+const MOST_PLACES = 2500;
+/** Rows past which one question takes minutes rather than seconds. */
+const MOST_ROWS = 4000;
 const MOST_ROUNDS = 25;
 /** Rounds without whole numbers: cheap, and each adds points that count. */
 const LINEAR_ROUNDS = 6;
@@ -30,6 +32,7 @@ export function settleBySolver(cover: Cover, target: number, solver: Solver, lim
   const rows = new Map<number, Row>();
   for (const point of weighty(cover)) addRow(point);
   for (let round = 0, whole = false; round < MOST_ROUNDS; round++) {
+    if (rows.size > MOST_ROWS) return { kind: "unclear" };
     const outcome = solver.solve(
       {
         columns: places.map(() => ({ gain: 1, least: 0, most: 1, whole })),
