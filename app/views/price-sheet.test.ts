@@ -106,6 +106,7 @@ test("uneven evenings lose more often than people who come by chance alone, and 
     sure.kind === "ready" && sure.says.some((it) => it.includes("by chance alone it would be 4.2 %")),
   ).toBe(true);
   const rows = sure.kind === "ready" ? sure.rows.filter(({ loses }) => loses) : [];
+  // oxlint-disable-next-line unicorn/consistent-function-scoping -- read beside its only use
   const of = (chances: readonly number[]): number => chances.reduce((sum, it) => sum + it, 0);
   expect(of(rows.map((it) => it.chance))).toBeGreaterThan(of(rows.map((it) => it.plainChance)));
 });

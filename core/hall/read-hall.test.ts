@@ -89,7 +89,7 @@ test("HALL-3: a floor with a corner twice, or closed by its first corner, says w
 });
 
 test("HALL-3: a floor needs three corners that are not on one line, and has at most two hundred", () => {
-  expect(told({ outline: [] })).toEqual(["outline-corners at outline"]);
+  expect(told({ outline: [] })).toEqual(["not-drawn at outline"]);
   expect(
     told({
       outline: [
