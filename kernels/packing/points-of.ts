@@ -14,10 +14,9 @@ export function pointsOf(space: MostSpace, most: number): Points {
   const up = space.turns.map((turn) => turn.height + turn.gapY - 2 * SLACK);
   const lefts = space.turns.map(leftsOf);
   const lows = space.turns.map(lowsOf);
-  return {
-    xs: thinned(chainsOf(joined(lefts), across), most),
-    ys: thinned(chainsOf(joined(lows), up), most),
-  };
+  const xs = thinned(chainsOf(joined(lefts), across), most);
+  const ys = thinned(chainsOf(joined(lows), up), most);
+  return space.turns.some(isSlanted) ? { xs: filled(xs, most), ys: filled(ys, most) } : { xs, ys };
 }
 
 type Starts = { readonly starts: readonly number[]; readonly end: number };
@@ -85,4 +84,31 @@ function spaced(sorted: readonly number[], apart: number): readonly number[] {
   const kept: number[] = [];
   for (const at of sorted) if (kept.length === 0 || at - kept.at(-1)! >= apart) kept.push(at);
   return kept;
+}
+
+/** Whether the ends of lines change from height to height: some wall or edge is not upright. */
+function isSlanted({ frame }: Turn): boolean {
+  const room = frame.lastAcross - frame.firstAcross;
+  const ends = new Set<number>();
+  for (let look = 0; look < LOOKS && room > 0; look++) {
+    const y = frame.firstAcross + (room * (look + 0.5)) / LOOKS;
+    for (const x of roomsBetween(frame, y, y)) ends.add(Math.round(x));
+  }
+  return ends.size > LOOKS / 2;
+}
+
+/** Gaps narrower than this (millimetres) are not halved any more. */
+const NARROW = 20;
+
+/** More points in the middle of the widest gaps: where walls slant, chains may begin anywhere. */
+function filled(sorted: readonly number[], most: number): readonly number[] {
+  const points = [...sorted];
+  while (points.length > 1 && points.length < 0.75 * most) {
+    const gaps = points.slice(1).map((at, index) => at - points[index]!);
+    const widest = Math.max(...gaps);
+    if (widest < NARROW) break;
+    const index = gaps.indexOf(widest);
+    points.splice(index + 1, 0, points[index]! + widest / 2);
+  }
+  return points;
 }
