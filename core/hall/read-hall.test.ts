@@ -89,7 +89,7 @@ test("HALL-3: a floor with a corner twice, or closed by its first corner, says w
 });
 
 test("HALL-3: a floor needs three corners that are not on one line, and has at most two hundred", () => {
-  expect(told({ outline: [] })).toEqual(["not-drawn at outline"]);
+  expect(told({ outline: [] })).toContain("not-drawn at outline");
   expect(
     told({
       outline: [
