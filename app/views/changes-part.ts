@@ -1,6 +1,7 @@
 import { guessesBehind } from "#core/class";
 import type { ChangeJson } from "#core/price";
-import { atTheClass, type PricesAsked } from "./price-question.ts";
+import { atTheClass } from "./price-question.ts";
+import type { PricesAsked } from "./prices-asked.ts";
 import type { PriceSheetInput } from "./price-sheet.ts";
 import { type SheetPart, saidOn, unsound } from "./sheet-part.ts";
 
@@ -9,7 +10,7 @@ export type ChangeRow = {
   readonly key: string;
   readonly says: string;
   readonly guess: boolean;
-  /** "12 % away"; empty when nothing in reach changes the answer */
+  /** "12 % away", "far away"; empty when nothing in reach changes the answer */
   readonly near: string;
 };
 
@@ -19,14 +20,11 @@ export type ChangesPart = SheetPart<{
 }>;
 
 /** For each figure the value at which the answer is another, the nearest first. */
-export function changesPart(
-  input: PriceSheetInput,
-  asked: PricesAsked,
-  studio: readonly ChangeJson[],
-): ChangesPart {
+export function changesPart(input: PriceSheetInput, asked: PricesAsked): ChangesPart {
   if (asked.kind !== "ready") return asked;
   if (!asked.answer.ok) return unsound(asked.answer.problems.map(atTheClass));
-  const { evening } = asked.answer.value.json.changes;
+  const { evening } = asked.answer.value.changes;
+  const studio = asked.studio?.ok === true ? (asked.studio.value.changes.studio ?? []) : [];
   const says = [nearestSentence(evening), guessSentence([...evening, ...studio])].filter((it) => it !== "");
   return {
     ...saidOn(input, guessesBehind(input.document, "ordinary evening"), says, []),

@@ -1,7 +1,8 @@
 import { guessesBehind } from "#core/class";
-import { type CurveJson, type PriceJson, priceAnswer } from "#core/price";
+import { type CurveJson, type PriceJson } from "#core/price";
 import { peopleWords, type PriceAmounts, priceAmounts } from "./price-amounts.ts";
-import { atTheClass, type PriceQuestionOfClass } from "./price-question.ts";
+import { atTheClass } from "./price-question.ts";
+import type { PricesAsked } from "./prices-asked.ts";
 import type { PriceSheetInput } from "./price-sheet.ts";
 import { missing, type SheetPart, saidOn, type SheetWorking, unsound } from "./sheet-part.ts";
 
@@ -18,27 +19,21 @@ export type CurvePart = SheetPart<{
   readonly curves: readonly DrawnCurve[];
   /** prices within 5 % of the best on both curves, in major units; null when there are none */
   readonly agreed: { readonly from: number; readonly until: number } | null;
-  /** the single price now, in major units; null for none */
-  readonly now: number | null;
+  /** the single price now, in major units and as it is written; null for none */
+  readonly now: { readonly price: number; readonly says: string } | null;
 }>;
 
 /** Which single price leaves most by what she believes, and which leave nearly as much. */
-export function curvePart(input: PriceSheetInput, question: PriceQuestionOfClass): CurvePart {
-  const { beliefs = [], survey = "" } = input.document.planning ?? {};
-  if (question.kind !== "ready") return question;
-  if (beliefs.length === 0 && survey.trim() === "") {
+export function curvePart(input: PriceSheetInput, asked: PricesAsked): CurvePart {
+  if (asked.kind !== "ready") return asked;
+  if (asked.curve === null) {
     return missing(
       "Which price would leave most nobody can say yet.",
       "Say how many people would like to come at two or three single prices.",
     );
   }
-  const read = priceAnswer({
-    ...question.document,
-    ...(beliefs.length === 0 ? {} : { beliefs: [...beliefs] }),
-    survey,
-  });
-  if (!read.ok) return unsound(read.problems.map(atTheClass));
-  return answered(input, read.value.json);
+  if (!asked.curve.ok) return unsound(asked.curve.problems.map(atTheClass));
+  return answered(input, asked.curve.value);
 }
 
 function answered(input: PriceSheetInput, { curve, survey }: PriceJson): CurvePart {
@@ -59,7 +54,7 @@ function answered(input: PriceSheetInput, { curve, survey }: PriceJson): CurvePa
     ...saidOn(input, [...new Set(guesses)], says, curve === null ? [] : curve.curves.map(workingOf)),
     curves: (curve?.curves ?? []).map(drawn),
     agreed: agreed === null ? null : { from: Number(agreed.from), until: Number(agreed.until) },
-    now: single === undefined ? null : Number(single),
+    now: single === undefined ? null : { price: Number(single), says: amounts.write(single) },
   };
 }
 
@@ -115,8 +110,8 @@ function workingOf({ kind, points, best }: Curve): SheetWorking {
   const every = Math.ceil(points.length / MOST_LINES);
   const some = points.filter((point, at) => at % every === 0 || point.price === best.price);
   const lines = some.map(({ price, heads, contribution }) => ({
-    label: price,
-    sum: peopleWords(heads),
+    label: `${price} with ${peopleWords(heads)}`,
+    sum: "",
     amount: contribution,
   }));
   return { title: `${names[kind]}: what an evening leaves by the single price`, lines };

@@ -2,7 +2,8 @@ import type { LadderJson, PriceJson } from "#core/price";
 import { chanceText } from "#core/price";
 import type { Problem } from "#core/words";
 import { priceAmounts } from "./price-amounts.ts";
-import { atTheClass, type PricesAsked } from "./price-question.ts";
+import { atTheClass } from "./price-question.ts";
+import type { PricesAsked } from "./prices-asked.ts";
 import type { PriceSheetInput } from "./price-sheet.ts";
 import { type SheetPart, said, unsound } from "./sheet-part.ts";
 
@@ -15,7 +16,7 @@ export type LadderPart = SheetPart<{
 export function ladderPart(input: PriceSheetInput, asked: PricesAsked): LadderPart {
   if (asked.kind !== "ready") return asked;
   if (!asked.answer.ok) return unsound(asked.answer.problems.map(atTheClass));
-  const { json } = asked.answer.value;
+  const json = asked.answer.value;
   const { findings } = json.ladder;
   const says = [
     holdsSentence(findings.length),

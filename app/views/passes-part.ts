@@ -10,9 +10,8 @@ export type PassRow = {
   readonly teachingWeeks: number;
   /** "10 %" */
   readonly losing: string;
-  /** "11 May 2027", and what moves it there */
+  /** "11 May 2027" */
   readonly until: string;
-  readonly moved: string;
 };
 
 export type PassesPart = SheetPart<{ readonly passes: readonly PassRow[] }>;
@@ -94,7 +93,15 @@ function movedSentence({ classes, useBy }: PassJson, { practice }: PriceSheetInp
   const count = useBy.lost.length;
   if (count === 0) return [`${until}; no closure lies before it.`];
   const from = dateWords(useBy.withoutClosures, practice.locale);
-  return [`${until}: ${count === 1 ? "1 closed date moves" : `${count} closed dates move`} it from ${from}.`];
+  return [
+    `${until}: ${count === 1 ? "1 closed date moves" : `${count} closed dates move`} it from ${from}: ${reasonsOf(useBy.lost)}.`,
+  ];
+}
+
+/** "Easter 2, half-term 1" */
+function reasonsOf(lost: readonly { readonly why: string }[]): string {
+  const reasons = [...new Set(lost.map(({ why }) => why))];
+  return reasons.map((why) => `${why} ${lost.filter((it) => it.why === why).length}`).join(", ");
 }
 
 /** Closures are known as far as the teaching year goes. */
@@ -127,15 +134,10 @@ function rowOf(
   { classes, teachingWeeks, shareLosingClasses, useBy }: PassJson,
   { practice }: PriceSheetInput,
 ): PassRow {
-  const lost = useBy?.lost ?? [];
-  const reasons = [...new Set(lost.map(({ why }) => why))].map(
-    (why) => `${why} ${lost.filter((it) => it.why === why).length}`,
-  );
   return {
     classes,
     teachingWeeks,
     losing: chanceText(shareLosingClasses),
     until: useBy === null ? "" : dateWords(useBy.date, practice.locale),
-    moved: reasons.join(", "),
   };
 }

@@ -1,6 +1,6 @@
 import { classAnswer, guessesBehind, isPlanningGuess, planningOf } from "#core/class";
-import type { EveningAnswer, PriceDocumentInput, PriceJson, Reply } from "#core/price";
-import { moneyText, type Problem, type Result } from "#core/words";
+import type { EveningAnswer, PriceDocumentInput } from "#core/price";
+import { moneyText, type Problem } from "#core/words";
 import { hireKnown } from "./hire-known.ts";
 import type { PriceSheetInput } from "./price-sheet.ts";
 import { type Missing, missing, type Unsound, unsound } from "./sheet-part.ts";
@@ -13,9 +13,6 @@ export type ReadyQuestion = {
 };
 
 export type PriceQuestionOfClass = ReadyQuestion | Missing | Unsound;
-
-/** A question with its answer, which a problem of the document may keep back. */
-export type PricesAsked = (ReadyQuestion & { readonly answer: Result<Reply<PriceJson>> }) | Missing | Unsound;
 
 /** A class and its hall as a price document: the next evening's costs, the places of the mat plan. */
 export function priceQuestion(input: PriceSheetInput): PriceQuestionOfClass {

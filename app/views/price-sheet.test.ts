@@ -68,12 +68,12 @@ test("a pass runs for its teaching weeks, to a date that a closure moves", () =>
   const { passes } = sheet();
   expect(passes).toMatchObject({
     kind: "ready",
-    passes: [{ classes: 5, teachingWeeks: 8, until: "17 November 2026", moved: "half-term 1" }],
+    passes: [{ classes: 5, teachingWeeks: 8, until: "17 November 2026" }],
     // the attendance was entered, the confidence was not
     guesses: ["planning.confidence"],
   });
   expect(passes.kind === "ready" && passes.says[1]).toBe(
-    "Sold for the next evening, a pass of 5 is good until 17 November 2026: 1 closed date moves it from 10 November 2026.",
+    "Sold for the next evening, a pass of 5 is good until 17 November 2026: 1 closed date moves it from 10 November 2026: half-term 1.",
   );
 });
 
@@ -106,9 +106,8 @@ test("uneven evenings lose more often than people who come by chance alone, and 
     sure.kind === "ready" && sure.says.some((it) => it.includes("by chance alone it would be 4.2 %")),
   ).toBe(true);
   const rows = sure.kind === "ready" ? sure.rows.filter(({ loses }) => loses) : [];
-  // oxlint-disable-next-line unicorn/consistent-function-scoping -- read beside its only use
-  const of = (chances: readonly number[]): number => chances.reduce((sum, it) => sum + it, 0);
-  expect(of(rows.map((it) => it.chance))).toBeGreaterThan(of(rows.map((it) => it.plainChance)));
+  const uneven = rows.reduce((sum, { chance }) => sum + chance, 0);
+  expect(uneven).toBeGreaterThan(rows.reduce((sum, { plainChance }) => sum + plainChance, 0));
 });
 
 test("a price curve goes through what she believes, and is asked for until there is something", () => {

@@ -1,11 +1,10 @@
 import type { Capacity } from "#core/hall";
-import { priceAnswer } from "#core/price";
 import { type ChangesPart, changesPart } from "./changes-part.ts";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import { type CurvePart, curvePart } from "./curve-part.ts";
 import { type LadderPart, ladderPart } from "./ladder-part.ts";
 import { type PassesPart, passesPart } from "./passes-part.ts";
-import { priceQuestion } from "./price-question.ts";
+import { pricesAsked } from "./prices-asked.ts";
 import { type StudioPart, studioPart } from "./studio-part.ts";
 import { type SurePart, surePart } from "./sure-part.ts";
 
@@ -31,18 +30,13 @@ export type PriceSheet = {
 
 /** Works the questions about prices out; pure. Some tens of milliseconds: ask for it beside the page. */
 export function priceSheet(input: PriceSheetInput): PriceSheet {
-  const question = priceQuestion(input);
-  const asked =
-    question.kind === "ready"
-      ? { ...question, answer: priceAnswer(question.document, (exact) => input.money(exact)) }
-      : question;
-  const studio = studioPart(input, question);
+  const asked = pricesAsked(input);
   return {
     ladder: ladderPart(input, asked),
     passes: passesPart(input),
     sure: surePart(input, asked),
-    curve: curvePart(input, question),
-    studio: studio.part,
-    changes: changesPart(input, asked, studio.changes),
+    curve: curvePart(input, asked),
+    studio: studioPart(input, asked),
+    changes: changesPart(input, asked),
   };
 }

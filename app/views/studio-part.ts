@@ -1,7 +1,8 @@
 import { guessesBehind } from "#core/class";
-import { type ChangeJson, chanceText, type PriceJson, priceAnswer, type StudioJson } from "#core/price";
+import { chanceText, type PriceJson, type StudioJson } from "#core/price";
 import { peopleWords, priceAmounts } from "./price-amounts.ts";
-import { atTheClass, type PriceQuestionOfClass } from "./price-question.ts";
+import { atTheClass } from "./price-question.ts";
+import type { PricesAsked } from "./prices-asked.ts";
 import type { PriceSheetInput } from "./price-sheet.ts";
 import { missing, type SheetPart, saidOn, unsound } from "./sheet-part.ts";
 
@@ -13,26 +14,19 @@ export type StudioPart = SheetPart<{
   readonly equalHeads: number | null;
 }>;
 
-type Answered = { readonly part: StudioPart; readonly changes: readonly ChangeJson[] };
-
-/** Her own class against a studio's, for an hour from door to door; with what would change which is better. */
-export function studioPart(input: PriceSheetInput, question: PriceQuestionOfClass): Answered {
-  const studio = input.document.planning?.studio;
-  if (question.kind !== "ready") return { part: question, changes: [] };
-  if (studio === undefined) {
-    return {
-      part: missing(
-        "No studio’s offer is written down to compare with.",
-        "Enter what a studio would pay you for a class.",
-      ),
-      changes: [],
-    };
+/** Her own class against a studio's, for an hour from door to door. */
+export function studioPart(input: PriceSheetInput, asked: PricesAsked): StudioPart {
+  if (asked.kind !== "ready") return asked;
+  if (asked.studio === null) {
+    return missing(
+      "No studio’s offer is written down to compare with.",
+      "Enter what a studio would pay you for a class.",
+    );
   }
-  const read = priceAnswer({ ...question.document, studio }, (exact) => input.money(exact));
-  if (!read.ok) return { part: unsound(read.problems.map(atTheClass)), changes: [] };
-  const { json } = read.value;
+  if (!asked.studio.ok) return unsound(asked.studio.problems.map(atTheClass));
+  const json = asked.studio.value;
   if (json.studio === null) throw new RangeError("a studio was asked for and none was answered");
-  return { part: answered(input, json, json.studio), changes: json.changes.studio ?? [] };
+  return answered(input, json, json.studio);
 }
 
 function answered(input: PriceSheetInput, json: PriceJson, studio: StudioJson): StudioPart {

@@ -1,7 +1,9 @@
 import { guessesBehind, isPlanningGuess, planningOf } from "#core/class";
-import { chanceText, type HeadsJson, type PriceJson, priceAnswer } from "#core/price";
+import { chanceText, type HeadsJson, type PriceJson, type UncertainHeads, uncertainHeads } from "#core/price";
+import { Fraction } from "fraction.js";
 import { peopleWords, priceAmounts } from "./price-amounts.ts";
-import { atTheClass, type PricesAsked, type ReadyQuestion } from "./price-question.ts";
+import { atTheClass, type ReadyQuestion } from "./price-question.ts";
+import type { PricesAsked } from "./prices-asked.ts";
 import type { PriceSheetInput } from "./price-sheet.ts";
 import { type SheetPart, saidOn, type SheetWorking, unsound } from "./sheet-part.ts";
 
@@ -23,8 +25,8 @@ export type SurePart = SheetPart<{ readonly rows: readonly ChanceRow[]; readonly
 export function surePart(input: PriceSheetInput, asked: PricesAsked): SurePart {
   if (asked.kind !== "ready") return asked;
   if (!asked.answer.ok) return unsound(asked.answer.problems.map(atTheClass));
-  const { json } = asked.answer.value;
-  const plain = byChanceAlone(asked) ?? json.heads;
+  const json = asked.answer.value;
+  const plain = byChanceAlone(asked);
   const uneven = planningOf(input.document).dispersion !== 1;
   const says = [
     ...lossSentences(json.heads),
@@ -46,10 +48,19 @@ export function surePart(input: PriceSheetInput, asked: PricesAsked): SurePart {
   };
 }
 
-function byChanceAlone({ document }: ReadyQuestion): HeadsJson | null {
-  const read = priceAnswer({ ...document, dispersion: 1 });
-  return read.ok ? read.value.json.heads : null;
+/** The same evening with people who come by chance alone; its problems would have been those of the question. */
+function byChanceAlone({ evening, document }: ReadyQuestion): Plain {
+  const { yield: brings, costPerHead, cost, heads } = evening;
+  return uncertainHeads({
+    demand: { kind: "poisson", mean: heads.valueOf() },
+    capacity: document.capacity,
+    margin: brings.sub(costPerHead),
+    cost: new Fraction(cost),
+    sessions: document.sessions ?? 1,
+  });
 }
+
+type Plain = Pick<UncertainHeads, "chances" | "chanceOfLoss" | "term">;
 
 function lossSentences({ chanceOfLoss, term, usualHeads, chanceFull }: HeadsJson): readonly string[] {
   const [few, many] = usualHeads;
@@ -76,11 +87,11 @@ function leavesSentences(heads: HeadsJson, input: PriceSheetInput): readonly str
   ];
 }
 
-function plainSentence({ chanceOfLoss, term }: HeadsJson): string {
+function plainSentence({ chanceOfLoss, term }: Plain): string {
   return `If people came by chance alone it would be ${chanceText(chanceOfLoss)} and ${chanceText(term.chanceOfLoss)}.`;
 }
 
-function rowsOf(heads: HeadsJson, plain: HeadsJson, input: PriceSheetInput): readonly ChanceRow[] {
+function rowsOf(heads: HeadsJson, plain: Plain, input: PriceSheetInput): readonly ChanceRow[] {
   const { write } = priceAmounts(input);
   return heads.chances.map(({ heads: count, chance, contribution }, at) => {
     const plainChance = plain.chances[at]?.chance ?? 0;

@@ -1,4 +1,12 @@
-import { type ClassDocument, isGuess, markGuess, markKnown } from "#core/class";
+import {
+  type ClassDocument,
+  type FigureName,
+  isGuess,
+  isPlanningGuess,
+  markGuess,
+  markKnown,
+  withFigure,
+} from "#core/class";
 import type { CurrencyCode, Problem } from "#core/words";
 import { useMemo } from "react";
 import type { Opened } from "../drafts/use-draft.ts";
@@ -19,10 +27,28 @@ export function useClassForm(
       type: keeper.type,
       dropTyped: keeper.dropTyped,
       problems,
-      isGuess: (path) => isGuess(document, path),
-      setGuess: (path, guess) =>
-        keeper.change((before) => (guess ? markGuess(before, path) : markKnown(before, path))),
+      isGuess: (path) => guessAt(document, path),
+      setGuess: (path, guess) => keeper.change((before) => withGuess(before, path, guess)),
     }),
     [document, typed, keeper, currency, problems],
   );
+}
+
+const figures: Readonly<Record<string, FigureName>> = {
+  "planning.attendance": "attendance",
+  "planning.confidence": "confidence",
+  "planning.dispersion": "dispersion",
+  "planning.termEvenings": "termEvenings",
+};
+
+function guessAt(document: ClassDocument, path: string): boolean {
+  const figure = figures[path];
+  return figure === undefined ? isGuess(document, path) : isPlanningGuess(document, figure);
+}
+
+/** A planning figure that is called known is written down as it stands: what is not there is always a guess. */
+function withGuess(document: ClassDocument, path: string, guess: boolean): ClassDocument {
+  if (guess) return markGuess(document, path);
+  const figure = figures[path];
+  return markKnown(figure === undefined ? document : withFigure(document, figure), path);
 }

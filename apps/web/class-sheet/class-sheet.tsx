@@ -4,6 +4,11 @@ import type { HallDocument } from "#core/hall";
 import type { PracticeDocument } from "#core/words";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Listed } from "../drafts/use-practice.ts";
+import { ChangesSection } from "../prices/changes-section.tsx";
+import { CurveSection } from "../prices/curve-section.tsx";
+import { PassesSection } from "../prices/passes-section.tsx";
+import { StudioSection } from "../prices/studio-section.tsx";
+import { SureSection } from "../prices/sure-section.tsx";
 import { FormOf } from "../fields/form.tsx";
 import { currencyOf } from "../hall/hall-form.ts";
 import { useClassForm } from "./class-form.ts";
@@ -31,6 +36,11 @@ const contents = [
   ["mats", "The mats"],
   ["evening", "What an evening costs"],
   ["prices", "Prices"],
+  ["passes", "How long a pass runs"],
+  ["sure", "How sure an evening is"],
+  ["curve", "Which price"],
+  ["studio", "Own class or studio"],
+  ["change", "What would change this"],
   ["year", "The year"],
 ] as const;
 
@@ -81,6 +91,11 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Pr
       />
       <EveningSection {...part} practice={practice} hall={hall} answers={answers} typed={draft.typed} />
       <PriceSection {...part} practice={practice} answers={answers} typed={draft.typed} />
+      <PassesSection {...part} asked={answers.asked} typed={draft.typed} />
+      <SureSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
+      <CurveSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
+      <StudioSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
+      <ChangesSection asked={answers.asked} typed={draft.typed} />
       <YearSection {...part} practice={practice} answers={answers} typed={draft.typed} />
     </FormOf>
   );

@@ -19,13 +19,26 @@ const FOOT = 28;
 /** three marks, each on its own line */
 const TOP = 72;
 
+export type PlotShape = {
+  /** room above the bars, in pixels */
+  readonly top?: number;
+  /** height ÷ width, where the sheet is neither very narrow nor very wide */
+  readonly tall?: number;
+  /** how many bars stand side by side, where there are more amounts than bars */
+  readonly count?: number;
+};
+
 /** Where everything of the plot stands, in pixels of a drawing `width` wide. Amounts in major units. */
-export function plotScale(rows: readonly Pick<HeadsRow, "heads" | "amount">[], width: number): PlotScale {
-  const height = Math.round(Math.min(420, Math.max(260, width * 0.5)));
+export function plotScale(
+  rows: readonly Pick<HeadsRow, "heads" | "amount">[],
+  width: number,
+  { top = TOP, tall = 0.5, count = rows.length }: PlotShape = {},
+): PlotScale {
+  const height = Math.round(Math.min(420, Math.max(tall * 520, width * tall)));
   const amounts = rows.map((it) => it.amount);
   const ticks = roundTicks(Math.min(0, ...amounts), Math.max(0, ...amounts));
   const [least = 0, most = 1] = [ticks[0], ticks.at(-1)];
-  const each = (width - LEFT) / Math.max(1, rows.length);
+  const each = (width - LEFT) / Math.max(1, count);
   return {
     width,
     height,
@@ -35,7 +48,7 @@ export function plotScale(rows: readonly Pick<HeadsRow, "heads" | "amount">[], w
     step: stepFor(each),
     ticks,
     x: (heads) => LEFT + each * (heads + 0.5),
-    y: (amount) => TOP + ((most - amount) / (most - least)) * (height - TOP - FOOT),
+    y: (amount) => top + ((most - amount) / (most - least)) * (height - top - FOOT),
   };
 }
 

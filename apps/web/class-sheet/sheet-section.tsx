@@ -21,7 +21,7 @@ export function SheetSection({ id, title, answer, picture, working, inputs }: Pr
       </div>
       {picture ? <div className="job-picture">{picture}</div> : null}
       {working ? <div className="job-working">{working}</div> : null}
-      <div className="job-inputs holds-fields stack">{inputs}</div>
+      {inputs ? <div className="job-inputs holds-fields stack">{inputs}</div> : null}
     </section>
   );
 }

@@ -1,15 +1,19 @@
-import { type ClassSheet, classSheet } from "#app/views";
+import { type ClassSheet, classSheet, type PriceSheet } from "#app/views";
 import type { ClassDocument } from "#core/class";
 import { capacityOf, type Hall, type HallDocument, type MatPlan, readHall } from "#core/hall";
 import type { PracticeDocument, Problem } from "#core/words";
 import { useDeferredValue, useMemo } from "react";
 import { useMatPlan } from "../floor/use-mat-plan.ts";
 import { currencyOf } from "../hall/hall-form.ts";
+import { usePriceSheet } from "../prices/use-price-sheet.ts";
+import type { WorkerAnswer } from "../prices/use-worker-answer.ts";
 import { today } from "../words/dates.ts";
 import { moneyWords } from "../words/money-words.ts";
 
 export type ClassAnswers = {
   readonly sheet: ClassSheet;
+  /** the further questions about prices, worked out beside the page and there a moment later */
+  readonly asked: WorkerAnswer<PriceSheet>;
   /** the hall with the mats of this class, and its plan; null until both are there */
   readonly planned: { readonly hall: Hall; readonly plan: MatPlan } | null;
   /** a plan for what was just changed is being worked out */
@@ -33,10 +37,23 @@ export function useClassAnswers(
   const fitted = useMatPlan(laid?.ok === true ? laid.value : null);
   const plan = laid?.ok === true ? fitted.plan : null;
   const sheet = useMemo(() => sheetOf(document, hall, practice, plan), [document, hall, practice, plan]);
+  const places = sheet.mats.kind === "ready" ? sheet.mats.capacity.capacity : null;
+  const asked = usePriceSheet(
+    useMemo(
+      () => ({
+        practice: { currency: practice.currency, locale: practice.locale },
+        document,
+        hall,
+        today: today(),
+        capacity: places === null ? null : { capacity: places },
+      }),
+      [practice.currency, practice.locale, document, hall, places],
+    ),
+  );
   const floorProblems = laid === null || laid.ok ? none : laid.problems;
   const problems = useMemo(
-    () => [...problemsOf(sheet), ...floorProblems.map(onTheMats)],
-    [sheet, floorProblems],
+    () => [...problemsOf(sheet), ...askedProblems(asked.answer), ...floorProblems.map(onTheMats)],
+    [sheet, asked.answer, floorProblems],
   );
   const planned = useMemo(
     () => (plan === null || fitted.hall === null ? null : { hall: fitted.hall, plan }),
@@ -44,6 +61,7 @@ export function useClassAnswers(
   );
   return {
     sheet,
+    asked,
     planned,
     working: laid?.ok === true && (plan === null || fitted.old),
     floorProblems,
@@ -90,6 +108,13 @@ function sheetOf(
 
 function problemsOf(sheet: ClassSheet): readonly Problem[] {
   const parts = [sheet.mats, sheet.evening, sheet.prices, sheet.ordinary, sheet.year];
+  return parts.flatMap((part) => (part.kind === "unsound" ? part.problems : []));
+}
+
+/** What is wrong with the further questions alone; what they share with the sheet is told there. */
+function askedProblems(asked: PriceSheet | null): readonly Problem[] {
+  if (asked === null) return none;
+  const parts = [asked.passes, asked.curve, asked.studio];
   return parts.flatMap((part) => (part.kind === "unsound" ? part.problems : []));
 }
 

@@ -1,5 +1,5 @@
 import { good, type Result } from "#core/words";
-import { readNumber } from "./read-number.ts";
+import { type NumberRange, readNumber } from "./read-number.ts";
 import { TypedBox } from "./typed-box.tsx";
 
 type Props = {
@@ -9,27 +9,28 @@ type Props = {
   /** a share: 0.5 is 50 % */
   readonly value: number;
   readonly put: (value: number) => void;
-  /** the most, in per cent */
+  /** the least and the most, in per cent */
+  readonly least?: number;
   readonly most?: number;
   readonly guessable?: boolean;
 };
 
 /** A share that is shown and typed in per cent. */
-export function PercentField({ value, put, most = 100, ...common }: Props) {
+export function PercentField({ value, put, least = 0, most = 100, ...common }: Props) {
   return (
     <TypedBox
       {...common}
       unit="%"
       shown={percentText(value)}
-      read={(text) => readShare(text, most, common.path)}
+      read={(text) => readShare(text, { least, most }, common.path)}
       put={put}
       inputMode="decimal"
     />
   );
 }
 
-function readShare(text: string, most: number, place: string): Result<number> {
-  const read = readNumber(text.replace("%", ""), { least: 0, most }, place);
+function readShare(text: string, range: NumberRange, place: string): Result<number> {
+  const read = readNumber(text.replace("%", ""), range, place);
   return read.ok ? good(shareOf(read.value)) : read;
 }
 
