@@ -89,8 +89,10 @@ function spaced(sorted: readonly number[], apart: number): readonly number[] {
 /** Whether the ends of lines change from height to height: some wall or edge is not upright. */
 function isSlanted({ frame }: Turn): boolean {
   const room = frame.lastAcross - frame.firstAcross;
+  if (room <= 0) return false;
   const ends = new Set<number>();
-  for (let look = 0; look < LOOKS && room > 0; look++) {
+  if (room <= 0) return false;
+  for (let look = 0; look < LOOKS; look++) {
     const y = frame.firstAcross + (room * (look + 0.5)) / LOOKS;
     for (const x of roomsBetween(frame, y, y)) ends.add(Math.round(x));
   }
