@@ -10,3 +10,4 @@ export type { ArrangedPlan } from "./arranged-plan.ts";
 export { type StaggeredOptions, type StaggeredPlan, staggeredPlan } from "./staggered-plan.ts";
 export { type FacingPlan, facingPlan } from "./facing-plan.ts";
 export { type RoundPlan, roundPlan } from "./round-plan.ts";
+export { positionGrid } from "./position-grid.ts";

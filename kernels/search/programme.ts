@@ -29,6 +29,8 @@ export type Limits = {
   readonly pivots?: number;
   /** how often the search for whole numbers may ask whether to go on; none by default */
   readonly looks?: number;
+  /** for measuring only: with it the answer depends on the machine */
+  readonly seconds?: number;
 };
 
 /** Which columns and rows rest at a bound: lets the next, similar programme start where this one ended. */

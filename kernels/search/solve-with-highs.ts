@@ -41,9 +41,10 @@ function solved(highs: Highs, model: Model, programme: Programme, limits: Limits
   return outcomeOf(model, programme, modelStatus, whole);
 }
 
-function setLimits(model: Model, { nodes, pivots }: Limits): void {
+function setLimits(model: Model, { nodes, pivots, seconds }: Limits): void {
   model.options.set({ output_flag: false, random_seed: 0, mip_rel_gap: 0, mip_abs_gap: 1e-6 });
   if (nodes !== undefined) model.options.set("mip_max_nodes", nodes);
+  if (seconds !== undefined) model.options.set("time_limit", seconds);
   if (pivots !== undefined) model.options.set("simplex_iteration_limit", pivots);
 }
 
