@@ -95,3 +95,6 @@ export {
 } from "./occupancy/published-figures.ts";
 export { type ClearWay, clearWay, type StuckMat } from "./way/clear-way.ts";
 export { type Bay, type PlaceOptions, type WithPlace, withPlace } from "./way/with-place.ts";
+export { closeMeasuredWalls } from "./measuring/close-measured-walls.ts";
+export type { AdjustedMeasure, ClosedWalls, Suspect } from "./measuring/closed-walls-types.ts";
+export type { MeasuredDiagonal, MeasuredWall, MeasureKind } from "./measuring/measured-walls.ts";

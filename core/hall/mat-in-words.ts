@@ -28,7 +28,7 @@ export function placeOfMat(plan: NamedMats, mat: number): MatPlace {
   return { line: 0, place: mat + 1 };
 }
 
-/** "mats 2, 3 and 5 of line 3; mat 1 of line 4": each line once, in the order of the plan. */
+/** "mats 2 to 5 and 7 of line 3; mat 1 of line 4": each line once, in the order of the plan. */
 export function matsInWords(plan: NamedMats, mats: readonly number[]): string {
   const byLine = new Map<number, number[]>();
   for (const mat of mats.toSorted((a, b) => a - b)) {
@@ -55,7 +55,21 @@ function linesIn({ mats, setOut }: NamedMats): readonly Pick<SetOutLine, "centre
 }
 
 function lineOfMats(line: number, places: readonly number[]): string {
-  const listed =
-    places.length === 1 ? `mat ${places[0]}` : `mats ${places.slice(0, -1).join(", ")} and ${places.at(-1)}`;
-  return line === 0 ? listed : `${listed} of line ${line}`;
+  const runs = runsOf(places).map((run) => (run.length < 3 ? run.join(", ") : `${run[0]} to ${run.at(-1)}`));
+  const parts = runs.join(", ").split(", ");
+  const [last] = parts.slice(-1);
+  const listed = parts.length === 1 ? last : `${parts.slice(0, -1).join(", ")} and ${last}`;
+  const mats = `${places.length === 1 ? "mat" : "mats"} ${listed}`;
+  return line === 0 ? mats : `${mats} of line ${line}`;
+}
+
+/** Places that follow one another by one are a run. */
+function runsOf(places: readonly number[]): readonly (readonly number[])[] {
+  const runs: number[][] = [];
+  for (const place of places) {
+    const run = runs.at(-1);
+    if (run !== undefined && run.at(-1) === place - 1) run.push(place);
+    else runs.push([place]);
+  }
+  return runs;
 }

@@ -35,7 +35,7 @@ test("HALL-46: a lone mat has a way; a wall of mats shuts off the one behind it,
   const shut = answer(hall, [...wall, ...upright([4000, 9000])], 900);
   expect(shut.stuck.map((it) => it.mat)).toEqual([4]);
   expect(shut.blocking).toHaveLength(1);
-  expect(shut.sentences[0]).toBe("1 of 5 mats has not a way 0.90 m wide to a door: mat 5.");
+  expect(shut.sentences[0]).toBe("1 of 5 mats has no way 0.90 m wide to a door: mat 5.");
   expect(shut.stuck[0]?.says).toMatch(/^mat 5: past mat [1-4]$/);
 });
 

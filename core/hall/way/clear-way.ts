@@ -136,17 +136,17 @@ function sentencesOf(
   blocking: readonly number[],
   resolution: number,
 ): readonly string[] {
-  const way = `a way ${formatLength(width, "metric")} wide to a door`;
+  const way = `way ${formatLength(width, "metric")} wide to a door`;
   const told = `Looked at to ${Math.ceil(resolution / 10)} cm: a way that is called clear may be so much narrower, one that is called blocked is blocked.`;
   if (plan.mats.length === 0) return ["There is no mat that needs a way to a door."];
-  if (stuck.length === 0) return [`Every mat has ${way}.`, told];
+  if (stuck.length === 0) return [`Every mat has a ${way}.`, told];
   const who = matsInWords(
     plan,
     stuck.map((it) => it.mat),
   );
   const built = stuck.filter((it) => it.blockedBy.length === 0).map((it) => it.mat);
   return [
-    `${stuck.length} of ${plan.mats.length} mats ${stuck.length === 1 ? "has" : "have"} not ${way}: ${who}.`,
+    `${stuck.length} of ${plan.mats.length} mats ${stuck.length === 1 ? "has" : "have"} no ${way}: ${who}.`,
     ...(blocking.length === 0 ? [] : [`In the way: ${matsInWords(plan, blocking)}.`]),
     ...(built.length === 0
       ? []

@@ -1,7 +1,6 @@
 import type { Point, Polygon } from "#kernels/geometry";
 import { rectangleOf } from "#kernels/packing";
 import { snapPoint } from "../floor-snap.ts";
-
 import { cellAt, middleOfCell, type WayGrid } from "./way-grid.ts";
 
 /**
