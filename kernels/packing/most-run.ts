@@ -119,7 +119,12 @@ function bestCount(axes: readonly AxisSearch[]): number {
 
 function boundOf({ axes, ceiling }: MostSearch): number {
   const best = bestCount(axes);
-  return Math.max(best, Math.min(ceiling, Math.max(0, ...axes.map((axis) => axis.bound))));
+  return Math.max(best, Math.min(ceiling, Math.max(0, ...axes.map((axis) => trusted(axis, ceiling)))));
+}
+
+/** A bound below the axis's own plan would be a fault of ours: then nothing is claimed but the area's. */
+function trusted(axis: AxisSearch, ceiling: number): number {
+  return axis.bound < bestOf(axis).length ? ceiling : axis.bound;
 }
 
 function isFinished(search: MostSearch): boolean {

@@ -37,8 +37,9 @@ export function slabsOf(turn: Turn, ys: readonly number[], finest: number): read
     if (y > first && y < last) cuts.add(y);
   const sorted = [...cuts].sort((a, b) => a - b);
   const slabs: Slab[] = [];
-  if (sorted.length === 1) addSlabs(frame, first, first, finest, slabs);
   for (let i = 0; i + 1 < sorted.length; i++) addSlabs(frame, sorted[i]!, sorted[i + 1]!, finest, slabs);
+  // a row of points may lie level with the last height, which the slab below does not speak of
+  addSlabs(frame, last, last, finest, slabs);
   return slabs;
 }
 
