@@ -1,4 +1,4 @@
-import loadHighs, { type InitOptions } from "highs";
+import type { InitOptions } from "highs";
 import type { Solver } from "./programme.ts";
 import { solveWithHighs } from "./solve-with-highs.ts";
 
@@ -24,6 +24,7 @@ let loading: Promise<Solver> | null = null;
 
 async function load({ wasmAddress }: SolverFiles): Promise<Solver> {
   const options: InitOptions = wasmAddress === undefined ? {} : { locateFile: () => wasmAddress };
+  const { default: loadHighs } = await import("highs");
   const highs = await loadHighs(options);
   return { solve: (programme, limits = {}, start) => solveWithHighs(highs, programme, limits, start) };
 }
