@@ -60,6 +60,12 @@ test("PRICE-80 a figure that is nought now is measured by the most it can be", (
   expect(found[0]).toMatchObject({ at: 25, becomes: "Barn", nearness: 0.25 });
 });
 
+test("PRICE-80 a figure far below its own step is measured as nought is, never by an endless share", () => {
+  // 5e-324 is the least number a computer can hold: a step of 1 is no share of it that can be written
+  const [flip] = whatWouldChange([dial("heads", 5e-324)], (_, value) => value >= 7);
+  expect([flip?.at, flip?.nearness]).toEqual([7, 0.07]);
+});
+
 test("PRICE-80 the value told is the first whole step at which the decision is another", () => {
   assert(
     property(integer({ min: 0, max: 1000 }), integer({ min: 0, max: 1000 }), (now, line) => {

@@ -46,7 +46,8 @@ function flipOf<Decision>(dial: Dial, decide: Decide<Decision>): Flip<Decision> 
   const steps = nearer(up, down === null ? null : -down);
   if (steps === null) return { dial, at: null, becomes: null, nearness: null };
   const at = valueAt(dial, steps);
-  const whole = dial.now === 0 ? dial.most : Math.abs(dial.now);
+  // a figure far below its own step is nothing: a share of it would be endless
+  const whole = Math.abs(dial.now) < dial.step * SLACK ? dial.most : Math.abs(dial.now);
   return { dial, at, becomes: decide(dial, at), nearness: Math.abs(at - dial.now) / whole };
 }
 
