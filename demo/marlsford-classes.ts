@@ -17,7 +17,32 @@ export const tuesdayEvening: ClassDocument = classDocumentSchema.parse({
   mix: { single: 0.3, "pass-10": 0.5, concession: 0.15, free: 0.05 },
   heads: 11,
   year: { ...marlsfordYear, fixedPerYear: "190.00" },
-  guesses: ["mix", "costs.other"],
+  planning: {
+    attendance: 0.7,
+    beliefs: [
+      { price: "8.00", heads: 13 },
+      { price: "9.50", heads: 11 },
+      { price: "12.00", heads: 7 },
+    ],
+    survey: "Plum Yard; 11.00; 14\nHartsmoor Baths; 7.50\nMarlsford library room; 9.00",
+    studio: {
+      name: "Plum Yard",
+      pay: { form: "tiered", base: "28.00", perHead: "2.50", above: 6, cap: "50.00" },
+      heads: 12,
+      minutes: 110,
+      travelCost: "3.00",
+    },
+    halls: {
+      "quay-street-mission-room": {
+        travelMinutes: 24,
+        travelCost: "2.10",
+        free: [{ weekday: 2, from: "18:00", until: "22:00" }],
+        closures: [{ from: "2027-06-08", until: "2027-06-08", why: "annual meeting" }],
+      },
+      "st-brannocs-church-hall": { travelMinutes: 20, travelCost: "1.80" },
+    },
+  },
+  guesses: ["mix", "costs.other", "planning.studio"],
 });
 
 export const thursdayBeginners: ClassDocument = classDocumentSchema.parse({

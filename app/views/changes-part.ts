@@ -28,8 +28,8 @@ export function changesPart(input: PriceSheetInput, asked: PricesAsked): Changes
   const says = [nearestSentence(evening), guessSentence([...evening, ...studio])].filter((it) => it !== "");
   return {
     ...saidOn(input, guessesBehind(input.document, "ordinary evening"), says, []),
-    evening: evening.map(rowOf),
-    studio: studio.map(rowOf),
+    evening: evening.map(changeRow),
+    studio: studio.map(changeRow),
   };
 }
 
@@ -48,7 +48,8 @@ function guessSentence(changes: readonly ChangeJson[]): string {
     : `A guess that is worth finding out first: ${near.name}, since a change of ${percent(near.nearness ?? 0)} alters the answer.`;
 }
 
-function rowOf({ path, says, guess, nearness, at }: ChangeJson): ChangeRow {
+/** A change as a row of the sheet. */
+export function changeRow({ path, says, guess, nearness, at }: ChangeJson): ChangeRow {
   return {
     key: path,
     says,

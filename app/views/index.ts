@@ -15,3 +15,7 @@ export type { PassesPart, PassRow } from "./passes-part.ts";
 export { type PriceSheet, type PriceSheetInput, priceSheet } from "./price-sheet.ts";
 export type { StudioPart } from "./studio-part.ts";
 export type { ChanceRow, SurePart } from "./sure-part.ts";
+export type { By, HallOffered } from "./compare-question.ts";
+export { travelTo } from "./compare-question.ts";
+export type { ComparedFigure, ComparedRow } from "./compare-rows.ts";
+export { type CompareSheet, type CompareSheetInput, compareSheet } from "./compare-sheet.ts";

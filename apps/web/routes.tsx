@@ -57,9 +57,21 @@ const oneHall = createRoute({
   component: lazyRouteComponent(() => import("./places/hall-page.tsx"), "HallPage"),
 });
 
+const compare = createRoute({
+  getParentRoute: () => practice,
+  path: "/compare",
+  component: lazyRouteComponent(() => import("./places/compare-page.tsx"), "ComparePage"),
+});
+
+const compareFor = createRoute({
+  getParentRoute: () => practice,
+  path: "/compare/$id",
+  component: lazyRouteComponent(() => import("./places/compare-page.tsx"), "ComparePage"),
+});
+
 const tree = root.addChildren([
   start,
-  practice.addChildren([practiceStart, classes, oneClass, halls, oneHall]),
+  practice.addChildren([practiceStart, classes, oneClass, halls, oneHall, compare, compareFor]),
 ]);
 
 /** Every address of the teacher's screens. */

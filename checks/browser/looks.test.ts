@@ -32,6 +32,7 @@ async function openDemo(which: string): Promise<void> {
     await links.first().waitFor();
     pages.push((await links.first().getAttribute("href")) ?? "");
   }
+  pages.push(new URL(page.url()).pathname.replace(/halls$/, "compare"));
   await context.close();
 }
 
@@ -74,7 +75,7 @@ afterAll(async () => {
 describe.each(looks)("on %s", (_name, options) => {
   test("every page passes axe, fits the screen and uses our words", async () => {
     const { context, page, errors } = await freshPage(browser, options);
-    expect(pages.length).toBe(11);
+    expect(pages.length).toBe(13);
     for (const path of pages) {
       await page.goto(server.address + path);
       await settled(page);

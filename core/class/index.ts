@@ -17,7 +17,7 @@ export {
 export { headsRange } from "./heads-range.ts";
 export { nextDate } from "./next-date.ts";
 export { onlyNeeded } from "./only-needed.ts";
-export type { Planning } from "./planning-document.ts";
+export type { HallForClass, Planning } from "./planning-document.ts";
 export {
   type FigureName,
   isPlanningGuess,

@@ -2,6 +2,21 @@ import { studioSchema } from "#core/price";
 import { z } from "zod";
 
 const money = z.string().describe('decimal string, like "12.50"');
+const isoDate = z.string().describe("YYYY-MM-DD");
+const clock = z.string().describe("HH:MM");
+
+/** What a hall that the class could be in takes of her, and when it can be had. */
+const hallForClassSchema = z.object({
+  travelMinutes: z.number().optional().describe("there and back; not stated: as to the class's own hall"),
+  travelCost: money.optional(),
+  free: z
+    .array(z.object({ weekday: z.number(), from: clock, until: clock }))
+    .optional()
+    .describe("from letting in to locking up; not stated: taken to be free"),
+  closures: z.array(z.object({ from: isoDate, until: isoDate, why: z.string() })).optional(),
+});
+
+export type HallForClass = z.output<typeof hallForClassSchema>;
 
 /** What the questions about prices rest on. All of it may be left out: then usual figures stand in as guesses. */
 export const planningSchema = z.object({
@@ -23,6 +38,10 @@ export const planningSchema = z.object({
     .optional()
     .describe("at that single price so many would like to come"),
   survey: z.string().optional().describe("prices nearby, a line for each: where; price; heads"),
+  halls: z
+    .record(z.string(), hallForClassSchema)
+    .optional()
+    .describe("what getting to a hall takes and when it can be had, by the id of its record"),
   studio: studioSchema.optional().describe("what a studio pays for a class"),
 });
 

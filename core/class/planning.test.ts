@@ -58,3 +58,29 @@ test("CLASS-13 a planning that is left out in part is sound", () => {
   expect(problemsOf({ attendance: 0.7 })).toEqual([]);
   expect(problemsOf({ beliefs: [{ price: "8.00", heads: 14 }] })).toEqual([]);
 });
+
+test("CLASS-13 what is planned of a hall is looked at in every part", () => {
+  const quay = {
+    travelMinutes: -5,
+    travelCost: "two",
+    free: [
+      { weekday: 8, from: "18:00", until: "22:00" },
+      { weekday: 2, from: "half six", until: "22:00" },
+      { weekday: 2, from: "22:00", until: "18:00" },
+    ],
+    closures: [
+      { from: "2027-02-30", until: "2027-03-02", why: "floor" },
+      { from: "2027-03-02", until: "2027-03-01", why: "floor" },
+    ],
+  };
+  expect(problemsOf({ halls: { "quay-street": quay } })).toEqual([
+    "minutes-out-of-range at planning.halls.quay-street.travelMinutes",
+    "money-unreadable at planning.halls.quay-street.travelCost",
+    "class-weekday at planning.halls.quay-street.free[0].weekday",
+    "time-unreadable at planning.halls.quay-street.free[1].from",
+    "free-hours-backwards at planning.halls.quay-street.free[2]",
+    "date-unreadable at planning.halls.quay-street.closures[0].from",
+    "closure-backwards at planning.halls.quay-street.closures[1]",
+  ]);
+  expect(problemsOf({ halls: { "quay-street": {} } })).toEqual([]);
+});

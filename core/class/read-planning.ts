@@ -1,6 +1,7 @@
 import { passUseBy, readDemand, readStudio } from "#core/price";
 import { bad, type CurrencyCode, good, type Problem, problem, type Result, readAmount } from "#core/words";
 import type { Planning } from "./planning-document.ts";
+import { readPlanningHalls } from "./read-planning-halls.ts";
 import { usualPlanning } from "./planning-of.ts";
 
 /**
@@ -30,6 +31,7 @@ export function readPlanning(planning: Planning | undefined, currency: CurrencyC
       ];
     }),
     ...lengthOf(survey),
+    ...problemsOf(readPlanningHalls(planning.halls, currency)),
     ...problemsOf(readStudio(planning.studio, currency, "planning.studio")),
   ];
   return problems.length > 0 ? bad(...problems) : good(null);

@@ -40,7 +40,7 @@ What each leaves with the same people wanting to come, in ${currency}
 ${leavesTable(halls, "expected")}
 What each leaves when it is full, in ${currency}
 ${leavesTable(halls, "full")}
-What would change who leads, the nearest first
+What would change which hall comes first, the nearest first
 ${dials}${sums}`;
 }
 

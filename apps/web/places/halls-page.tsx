@@ -49,6 +49,14 @@ export function HallsPage() {
           </li>
         ))}
       </ul>
+      {halls.length < 2 ? null : (
+        <p className="row">
+          <Link to="/practice/$practice/compare" params={{ practice: id }}>
+            Compare halls for a class
+          </Link>
+          <span className="small soft">Which of them leaves most, a session, a year and an hour.</span>
+        </p>
+      )}
       <section className="part" aria-labelledby="another">
         <h2 id="another">{halls.length === 0 ? "The first hall" : "Another hall"}</h2>
         <p className="row">

@@ -81,7 +81,7 @@ function compareJson(
     measure,
     document.guesses,
   );
-  const changes = flips.map((flip) => changeJson(flip, (said) => `${said} leads`, currency, write));
+  const changes = flips.map((flip) => changeJson(flip, (said) => `${said} comes first`, currency, write));
   return {
     format: "hallful/compare-answer@1",
     sentences: compareSentences({ comparison, lines, cannot, measure, differences, changes, write }),

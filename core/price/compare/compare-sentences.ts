@@ -33,7 +33,7 @@ export function compareSentences(compared: ComparedInWords): readonly string[] {
     ...cannot.map(({ said, why }) => `${said} is left out: ${why}.`),
     ...notStated(lines),
     ...(nearest === undefined
-      ? ["No single figure, within reason, would change who leads."]
+      ? ["No single figure, within reason, would change which hall comes first."]
       : [nearest.says]),
     ...(comparison.margin.lte(0)
       ? ["One person brings no more than she costs, so the emptiest hall loses least."]

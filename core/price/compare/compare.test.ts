@@ -168,7 +168,7 @@ test("PRICE-73 the nearest figure that would change the leader is told, marked g
   expect(of("heads")).toMatchObject({
     now: 10,
     at: 9.1,
-    becomes: "Quay Street Mission Room leads",
+    becomes: "Quay Street Mission Room comes first",
     guess: true,
   });
   expect(of("halls[0].hire")).toMatchObject({ now: "34.00", at: "40.41", guess: true });
@@ -179,7 +179,7 @@ test("PRICE-73 the nearest figure that would change the leader is told, marked g
   expect(of("halls[1].travelMinutes")).toMatchObject({ at: null, nearness: null });
   expect(changes[0]?.path).toBe("heads");
   expect(changes[0]?.says).toBe(
-    "The people who would like to come, now 10 (a guess): at 9.1 or less Quay Street Mission Room leads.",
+    "The people who would like to come, now 10 (a guess): at 9.1 or less Quay Street Mission Room comes first.",
   );
 });
 
