@@ -89,7 +89,7 @@ function deepen(axis: AxisSearch): void {
   const slabs = space.turns.map((turn) => slabsOf(turn, ys, level.finest));
   const reaches = reachesOf(space, xs, ys, slabs);
   if (axis.cover !== null && isSame(axis.cover.reaches, reaches)) return;
-  axis.cover = startCover(reaches);
+  axis.cover = startCover(reaches, axis.cover);
   if (axis.cover.reaches.size === 0) axis.bound = 0;
 }
 

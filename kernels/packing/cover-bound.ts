@@ -1,4 +1,4 @@
-import type { Reaches } from "./reach-of.ts";
+import { firstPast, type Reaches } from "./reach-of.ts";
 
 /**
  * Weights on the points such that every block weighs at least one would prove that no more rectangles fit than all
@@ -44,7 +44,8 @@ type Scratch = {
   readonly meanWeights: Float64Array;
 };
 
-export function startCover(reaches: Reaches): Cover {
+/** Begins from nothing, or from where the search on other points of the same floor has come. */
+export function startCover(reaches: Reaches, before: Cover | null = null): Cover {
   const stride = reaches.ys.length + 1;
   const points = (reaches.xs.length + 1) * stride;
   const { size } = reaches;
@@ -74,6 +75,7 @@ export function startCover(reaches: Reaches): Cover {
     bestWeights: new Float64Array(points),
   };
   setPaces(cover);
+  if (before !== null) takeOver(cover, before);
   return cover;
 }
 
@@ -81,6 +83,30 @@ function cornersOf({ blocks, size }: Reaches, stride: number): Corners {
   const at = (x: 0 | 1, y: 2 | 3): Int32Array =>
     Int32Array.from({ length: size }, (_, i) => blocks[4 * i + x]! * stride + blocks[4 * i + y]!);
   return { lowLeft: at(0, 2), lowRight: at(1, 2), highLeft: at(0, 3), highRight: at(1, 3) };
+}
+
+/** Each weight goes to the nearest point and each share to the reach at the same place, where there is one. */
+function takeOver(cover: Cover, before: Cover): void {
+  const { reaches, stride, weights, shares } = cover;
+  const columns = before.reaches.xs.map((x) => nearest(reaches.xs, x));
+  const rows = before.reaches.ys.map((y) => nearest(reaches.ys, y));
+  for (const [x, column] of columns.entries())
+    for (const [y, row] of rows.entries())
+      weights[column * stride + row]! += before.bestWeights[x * before.stride + y]!;
+  const known = new Map<string, number>();
+  for (let i = 0; i < before.reaches.size; i++)
+    if (before.shares[i]! > 0) known.set(placeOf(before.reaches, i), before.shares[i]!);
+  for (let i = 0; i < reaches.size; i++) shares[i] = known.get(placeOf(reaches, i)) ?? 0;
+  coveredBy(cover, weights, cover.covered);
+}
+
+function nearest(sorted: readonly number[], value: number): number {
+  const above = Math.min(sorted.length - 1, firstPast(sorted, value));
+  return above > 0 && value - sorted[above - 1]! < sorted[above]! - value ? above - 1 : above;
+}
+
+function placeOf({ turns, lefts, lows }: Reaches, index: number): string {
+  return `${turns[index]} ${Math.round(lefts[index]! * 100)} ${Math.round(lows[index]! * 100)}`;
 }
 
 /** Step lengths by the number of points in a block and of blocks over a point (Pock and Chambolle 2011). */
