@@ -57,7 +57,8 @@ test("HALL-27: the zone covers all that the leaf sweeps, and less than 3 % more"
       expect(area(zone)).toBeLessThan((Math.PI / 4) * width * width * 1.03);
     },
   );
-  assert(doors, { numRuns: 400 });
+  // a door of 793 mm in the slanting wall A–B, which once swept outside its zone, is tried first
+  assert(doors, { numRuns: 400, examples: [[leaningRoom, 0, 793, "back"]] });
 });
 
 test("HALL-27: the teacher's strip lies along its wall, 2.20 m deep unless told", () => {
