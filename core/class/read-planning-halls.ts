@@ -9,6 +9,7 @@ import {
   readDate,
   readMinutes,
 } from "#core/words";
+import { backwardHours } from "#core/price";
 import { readPlainTime } from "#kernels/calendar";
 import type { HallForClass, Planning } from "./planning-document.ts";
 import { readWeekday } from "./read-class-fields.ts";
@@ -45,8 +46,7 @@ function freeProblems({ weekday, from, until }: Free, place: string): readonly P
   ];
   // written with two digits each, so that the later time is the greater text
   if (times.length > 0 || from < until) return times;
-  const says = `It is free until ${until}, before it is free from ${from}.`;
-  return [problem("free-hours-backwards", place, says, "Change one of the two times.")];
+  return [backwardHours(from, until, place)];
 }
 
 function clockProblems(time: string, place: string): readonly Problem[] {

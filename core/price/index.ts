@@ -1,3 +1,4 @@
+export { backwardHours } from "./compare/backward-hours.ts";
 export { breakEvenHeads } from "./break-even.ts";
 export { evening } from "./evening.ts";
 export { contributionOf, eveningAnswer, type SessionCosts, sessionCosts } from "./evening-answer.ts";

@@ -1,5 +1,6 @@
 import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
 import { areaBound } from "./area-bound.ts";
+import { mustBeSound } from "./must-be-sound.ts";
 import { cutsOf } from "./cuts-of.ts";
 import { type Filling, fillFrame, startFilling } from "./fill-frame.ts";
 import { fillWings } from "./fill-wings.ts";
@@ -39,7 +40,8 @@ export function linesPlan(
   axes: readonly number[] | "auto",
   options: LinesOptions = {},
 ): LinesPlan {
-  mustBeSound(piece, gaps, axes);
+  mustBeSound(piece, gaps);
+  mustHaveAxes(axes);
   const wanted = axes === "auto" ? wallDirections(floor.outline) : [...new Set(axes.map(quarterTurnAngle))];
   if (area(floor.outline) === 0) return emptyPlan(wanted[0] ?? 0);
   const surroundings = surroundingsOf(floor, gaps.wall);
@@ -127,11 +129,7 @@ function emptyPlan(axis: number): LinesPlan {
   return { axis, direction: axis, along: "width", ...none };
 }
 
-function mustBeSound(piece: Piece, gaps: Gaps, axes: readonly number[] | "auto"): void {
-  const sizes = [piece.length, piece.width];
-  const lengths = [...sizes, gaps.side, gaps.end, gaps.wall];
-  const sound = sizes.every((size) => size > 0) && lengths.every((each) => each >= 0 && each < Infinity);
-  if (!sound) throw new RangeError(`not a rectangle and its gaps: ${JSON.stringify({ piece, gaps })}`);
+function mustHaveAxes(axes: readonly number[] | "auto"): void {
   if (axes !== "auto" && (axes.length === 0 || !axes.every(Number.isFinite)))
     throw new RangeError(`no axes to try: ${axes.join(", ")}`);
 }

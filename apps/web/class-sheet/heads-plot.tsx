@@ -1,5 +1,6 @@
 import type { HeadsRow } from "#app/views";
 import { useId, useRef } from "react";
+import { HeadsUnderBars, PlotRules } from "./plot-rules.tsx";
 import { useSheetWidth } from "../floor/use-sheet-width.ts";
 import { plotScale, type PlotScale } from "./plot-scale.ts";
 
@@ -20,36 +21,11 @@ export function HeadsPlot({ rows, money }: Props) {
         What an evening leaves, by the number of people
       </figcaption>
       <svg viewBox={`0 0 ${scale.width} ${scale.height}`} role="img" aria-labelledby={title}>
-        {scale.ticks.map((tick) => (
-          <g key={tick}>
-            <line
-              className={tick === 0 ? "plot-nothing" : "plot-rule"}
-              x1={scale.left}
-              x2={scale.width}
-              y1={scale.y(tick)}
-              y2={scale.y(tick)}
-            />
-            <text className="plot-figure" x={scale.left - 6} y={scale.y(tick)} dy="0.35em" textAnchor="end">
-              {money(tick)}
-            </text>
-          </g>
-        ))}
+        <PlotRules scale={scale} ticks={scale.ticks} figure={money} />
         {rows.map((row) => (
           <Bar key={row.heads} row={row} scale={scale} />
         ))}
-        {rows
-          .filter((row) => row.heads % scale.step === 0)
-          .map((row) => (
-            <text
-              key={row.heads}
-              className="plot-figure"
-              x={scale.x(row.heads)}
-              y={scale.height - scale.foot + 18}
-              textAnchor="middle"
-            >
-              {row.heads}
-            </text>
-          ))}
+        <HeadsUnderBars scale={scale} heads={rows.map(({ heads }) => heads)} />
         {rows.flatMap((row) =>
           row.marks.map((mark, index) => (
             <Mark key={mark} row={row} says={mark} scale={scale} line={index + lineOf(rows, row)} />

@@ -2,7 +2,7 @@ import type { SheetPart } from "#app/views";
 import type { Draft } from "../drafts/draft.ts";
 import type { ClassDocument } from "#core/class";
 import { guessWords } from "./guess-words.ts";
-import { ProblemList } from "../parts/problem-list.tsx";
+import { NotAnswered } from "../parts/not-answered.tsx";
 
 type Props = {
   readonly part: SheetPart;
@@ -15,23 +15,8 @@ type Props = {
 export function PartAnswer({ part, typed, fields }: Props) {
   switch (part.kind) {
     case "missing":
-      return (
-        <div className="stack-close">
-          <p className="answer" data-withheld>
-            {part.says}
-          </p>
-          <p>{part.next}</p>
-        </div>
-      );
     case "unsound":
-      return (
-        <div className="stack-close">
-          <p className="answer" data-withheld>
-            Not worked out, because something that was entered cannot be used.
-          </p>
-          <ProblemList problems={part.problems} announce={false} />
-        </div>
-      );
+      return <NotAnswered why={part} />;
     case "ready":
       return (
         <Ready part={part} old={Object.keys(typed).some((it) => fields.some((at) => it.startsWith(at)))} />

@@ -9,7 +9,7 @@ import type { Listed } from "../drafts/use-practice.ts";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { FormOf } from "../fields/form.tsx";
 import { currencyOf } from "../hall/hall-form.ts";
-import { ProblemList } from "../parts/problem-list.tsx";
+import { NotAnswered } from "../parts/not-answered.tsx";
 import { nameOr } from "../places/hall-name.ts";
 import { ChangeList } from "../prices/change-list.tsx";
 import { CompareTable } from "./compare-table.tsx";
@@ -90,23 +90,8 @@ function CompareAnswer({ sheet }: { readonly sheet: CompareSheet | null }) {
   }
   switch (sheet.kind) {
     case "missing":
-      return (
-        <div className="stack-close">
-          <p className="answer" data-withheld>
-            {sheet.says}
-          </p>
-          <p>{sheet.next}</p>
-        </div>
-      );
     case "unsound":
-      return (
-        <div className="stack-close">
-          <p className="answer" data-withheld>
-            Not worked out, because something that was entered cannot be used.
-          </p>
-          <ProblemList problems={sheet.problems} announce={false} />
-        </div>
-      );
+      return <NotAnswered why={sheet} />;
     case "ready":
       return <Sentences says={sheet.says} />;
   }

@@ -1,5 +1,6 @@
 import type { ChanceRow } from "#app/views";
 import { useId, useRef } from "react";
+import { HeadsUnderBars, PlotRules } from "../class-sheet/plot-rules.tsx";
 import { type PlotScale, plotScale } from "../class-sheet/plot-scale.ts";
 import { useSheetWidth } from "../floor/use-sheet-width.ts";
 
@@ -22,23 +23,11 @@ export function ChancePlot({ rows, uneven }: Props) {
         {uneven ? "; the line across is how it would be by chance alone" : ""}.
       </figcaption>
       <svg viewBox={`0 0 ${scale.width} ${scale.height}`} role="img" aria-labelledby={title}>
-        {scale.ticks.map((tick) => (
-          <g key={tick}>
-            <line
-              className={tick === 0 ? "plot-nothing" : "plot-rule"}
-              x1={scale.left}
-              x2={scale.width}
-              y1={scale.y(tick)}
-              y2={scale.y(tick)}
-            />
-            <text className="plot-figure" x={scale.left - 6} y={scale.y(tick)} dy="0.35em" textAnchor="end">
-              {tick}
-            </text>
-          </g>
-        ))}
+        <PlotRules scale={scale} ticks={scale.ticks} figure={String} />
         {rows.map((row) => (
           <ChanceBar key={row.heads} row={row} scale={scale} uneven={uneven} />
         ))}
+        <HeadsUnderBars scale={scale} heads={rows.map(({ heads }) => heads)} />
       </svg>
     </figure>
   );
@@ -61,16 +50,6 @@ function ChanceBar({ row, scale, uneven }: BarProps) {
       />
       {uneven ? (
         <line className="plot-across" x1={left - 2} x2={left + scale.bar + 2} y1={plain} y2={plain} />
-      ) : null}
-      {row.heads % scale.step === 0 ? (
-        <text
-          className="plot-figure"
-          x={scale.x(row.heads)}
-          y={scale.height - scale.foot + 18}
-          textAnchor="middle"
-        >
-          {row.heads}
-        </text>
       ) : null}
     </g>
   );

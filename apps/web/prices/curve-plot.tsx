@@ -1,5 +1,6 @@
 import type { CurvePart, DrawnCurve } from "#app/views";
 import { useId, useRef } from "react";
+import { PlotRules } from "../class-sheet/plot-rules.tsx";
 import { useSheetWidth } from "../floor/use-sheet-width.ts";
 import { type LinesScale, linesScale } from "./lines-scale.ts";
 
@@ -53,20 +54,7 @@ function curveWords({ name }: DrawnCurve, at: number): string {
 function Grid({ scale, money }: { readonly scale: LinesScale; readonly money: (major: number) => string }) {
   return (
     <>
-      {scale.yTicks.map((tick) => (
-        <g key={tick}>
-          <line
-            className={tick === 0 ? "plot-nothing" : "plot-rule"}
-            x1={scale.left}
-            x2={scale.width}
-            y1={scale.y(tick)}
-            y2={scale.y(tick)}
-          />
-          <text className="plot-figure" x={scale.left - 6} y={scale.y(tick)} dy="0.35em" textAnchor="end">
-            {money(tick)}
-          </text>
-        </g>
-      ))}
+      <PlotRules scale={scale} ticks={scale.yTicks} figure={money} />
       {scale.xTicks.map((tick) => (
         <text
           key={tick}

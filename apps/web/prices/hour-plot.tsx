@@ -1,5 +1,6 @@
 import type { StudioPart } from "#app/views";
 import { useId, useRef } from "react";
+import { HeadsUnderBars, PlotRules } from "../class-sheet/plot-rules.tsx";
 import { type PlotScale, plotScale } from "../class-sheet/plot-scale.ts";
 import { useSheetWidth } from "../floor/use-sheet-width.ts";
 
@@ -24,20 +25,7 @@ export function HourPlot({ part, money }: Props) {
         least {part.studio}, whose hour on average is the line across.
       </figcaption>
       <svg viewBox={`0 0 ${scale.width} ${scale.height}`} role="img" aria-labelledby={title}>
-        {scale.ticks.map((tick) => (
-          <g key={tick}>
-            <line
-              className={tick === 0 ? "plot-nothing" : "plot-rule"}
-              x1={scale.left}
-              x2={scale.width}
-              y1={scale.y(tick)}
-              y2={scale.y(tick)}
-            />
-            <text className="plot-figure" x={scale.left - 6} y={scale.y(tick)} dy="0.35em" textAnchor="end">
-              {money(tick)}
-            </text>
-          </g>
-        ))}
+        <PlotRules scale={scale} ticks={scale.ticks} figure={money} />
         {bars.map(({ heads, amount }) => (
           <HourBar
             key={heads}
@@ -47,6 +35,7 @@ export function HourPlot({ part, money }: Props) {
             scale={scale}
           />
         ))}
+        <HeadsUnderBars scale={scale} heads={bars.map(({ heads }) => heads)} />
         <line
           className="plot-mark plot-studio"
           x1={scale.left}
@@ -72,24 +61,12 @@ type BarProps = {
 function HourBar({ heads, amount, enough, scale }: BarProps) {
   const from = Math.min(scale.y(0), scale.y(amount));
   return (
-    <g>
-      <rect
-        className={enough ? "plot-left" : "plot-short"}
-        x={scale.x(heads) - scale.bar / 2}
-        y={from}
-        width={scale.bar}
-        height={Math.max(1, Math.abs(scale.y(amount) - scale.y(0)))}
-      />
-      {heads % scale.step === 0 ? (
-        <text
-          className="plot-figure"
-          x={scale.x(heads)}
-          y={scale.height - scale.foot + 18}
-          textAnchor="middle"
-        >
-          {heads}
-        </text>
-      ) : null}
-    </g>
+    <rect
+      className={enough ? "plot-left" : "plot-short"}
+      x={scale.x(heads) - scale.bar / 2}
+      y={from}
+      width={scale.bar}
+      height={Math.max(1, Math.abs(scale.y(amount) - scale.y(0)))}
+    />
   );
 }

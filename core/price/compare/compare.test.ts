@@ -206,6 +206,16 @@ test("PRICE-74 the working of each hall can be followed with a pencil", () => {
   ]);
 });
 
+test("PRICE-75 free hours that run backwards and a class that goes over midnight are told, not passed over", () => {
+  const backwards = { ...barn, free: [{ weekday: 2, from: "22:00", until: "17:00" }] };
+  expect(problemsOf({ ...lesson, halls: [backwards, quay] })).toEqual([
+    "free-hours-backwards at halls[0].free[0]",
+  ]);
+  expect(problemsOf({ ...lesson, slots: [{ weekday: 2, start: "23:30" }], halls: [barn, quay] })).toEqual([
+    "class-over-midnight at slots[0].start",
+  ]);
+});
+
 test("PRICE-75 every problem of a comparison is told at once, each at its place", () => {
   expect(
     problemsOf({

@@ -3,6 +3,7 @@ import {
   bad,
   type CurrencyCode,
   good,
+  type Problem,
   problem,
   type Result,
   readAmount,
@@ -18,10 +19,11 @@ import { readCapacity, readDemand } from "../heads/read-demand.ts";
 import { ladderYield } from "../ladder/ladder-checks.ts";
 import { readTiers } from "../ladder/read-tiers.ts";
 import { readClosedSpans, readWeekday } from "../pass/read-pass.ts";
+import { backwardHours } from "./backward-hours.ts";
 import type { CompareDocument, ComparedHallDocument } from "./compare-document.ts";
 import type { ComparedHall, Comparison, FreeSpan, Slot } from "./compare-types.ts";
 
-/** Reads what a comparison document says, every problem at its place. Problems: "halls-missing", "slots-missing". */
+/** Reads what a comparison document says, every problem at its place. Problems: "halls-missing", "slots-missing", "class-over-midnight", "free-hours-backwards" and those of its parts. */
 export function readComparison(document: CompareDocument): Result<Comparison> {
   const currency = readCurrency(document.currency);
   if (!currency.ok) return currency;
@@ -42,6 +44,8 @@ export function readComparison(document: CompareDocument): Result<Comparison> {
     halls: readHalls(document.halls, currency.value),
   });
   if (!read.ok) return read;
+  const late = overMidnight(read.value.slots, read.value.minutes);
+  if (late.length > 0) return bad(...late);
   const { tiers, perHead, ...parts } = read.value;
   return good({ currency: currency.value, margin: ladderYield(tiers).sub(perHead), ...parts });
 }
@@ -60,6 +64,16 @@ function readSlots(slots: CompareDocument["slots"]): Result<readonly Slot[]> {
       return read.ok ? good({ ...read.value, said: `${WEEKDAYS[weekday - 1] ?? ""} ${start}` }) : read;
     }),
   );
+}
+
+/** Letting in and locking up belong to one day of the hall. Problem: "class-over-midnight". */
+function overMidnight(slots: readonly Slot[], minutes: Comparison["minutes"]): readonly Problem[] {
+  return slots.flatMap(({ start, said }, index) => {
+    const within = start - minutes.setUp >= 0 && start + minutes.class + minutes.packDown <= 1440;
+    const says = `With setting up and packing away the class on ${said} goes over midnight.`;
+    const next = "Begin it at another time, or shorten it.";
+    return within ? [] : [problem("class-over-midnight", `slots[${index}].start`, says, next)];
+  });
 }
 
 const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
@@ -126,13 +140,15 @@ function readHall(hall: ComparedHallDocument, currency: CurrencyCode, place: str
 function readFree(free: ComparedHallDocument["free"], place: string): Result<readonly FreeSpan[] | null> {
   if (free === undefined) return good(null);
   return togetherInOrder(
-    free.map(({ weekday, from, until }, index) =>
-      together({
+    free.map(({ weekday, from, until }, index) => {
+      const read = together({
         weekday: readWeekday(weekday, `${place}[${index}].weekday`),
         from: readClock(from, `${place}[${index}].from`),
         until: readClock(until, `${place}[${index}].until`),
-      }),
-    ),
+      });
+      const backwards = read.ok && read.value.from >= read.value.until;
+      return backwards ? bad(backwardHours(from, until, `${place}[${index}]`)) : read;
+    }),
   );
 }
 

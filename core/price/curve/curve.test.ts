@@ -196,6 +196,8 @@ test("PRICE-54 a pasted table is read with its headings, its signs and its gaps"
   ]);
   expect(surveyed("Quay Street, 9.50, 12")).toEqual(["Quay Street 950 12"]);
   expect(surveyed("")).toEqual([]);
+  // headings alone stand over nothing: one line without a figure is told, not passed over
+  expect(surveyed("Plum Yard")).toEqual(["survey-line-unreadable at survey[0]"]);
 });
 
 test("PRICE-54 lines that are no prices, and prices of another currency, are told by their line", () => {

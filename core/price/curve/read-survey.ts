@@ -22,7 +22,7 @@ export type SurveyDocument =
 
 /**
  * A survey of nearby prices, as rows or as a pasted table with a line for each: where, price, heads. Columns by
- * tab, semicolon, bar or comma; a first line without a price is taken for headings; signs like £ are dropped.
+ * tab, semicolon, bar or comma; a first line without a figure, with others under it, is taken for headings; signs like £ are dropped.
  * Problems: "survey-line-unreadable", "survey-heads-out-of-range", "currencies-mixed" and those of an amount.
  */
 export function readSurvey(
@@ -50,7 +50,8 @@ function pastedRows(text: string): readonly PastedRow[] {
     .map((written, line) => ({ line, cells: written.split(separator).map((cell) => cell.trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
   const [first, ...others] = rows;
-  return first === undefined || first.cells.some((cell) => /\d/.test(cell)) ? rows : others;
+  const isHeadings = first?.cells.every((cell) => !/\d/.test(cell)) === true && others.length > 0;
+  return isHeadings ? others : rows;
 }
 
 function readCells(cells: readonly string[], currency: CurrencyCode, place: string): Result<SurveyRow> {
