@@ -2,8 +2,8 @@
 const inside = (path) => ({ path });
 
 // Which part of the trade may read which other; core/words may be read by all of it.
-const coreEdges = { price: ["hall"], class: ["hall", "price"] };
-const cores = ["words", "hall", "price", "class"];
+const coreEdges = { price: ["hall"], class: ["hall", "price"], outlook: ["price"] };
+const cores = ["words", "hall", "price", "class", "outlook"];
 
 const coreRules = cores.map((name) => {
   const allowed = [name, "words", ...(coreEdges[name] ?? [])].join("|");
