@@ -63,6 +63,7 @@ export const thursdayBeginners: ClassDocument = classDocumentSchema.parse({
       { classes: 10, price: "78.00" },
     ],
     concession: "7.00",
+    courses: [{ sessions: 6, price: "48.00" }],
   },
   mix: { single: 0.4, "pass-5": 0.3, "pass-10": 0.2, concession: 0.05, free: 0.05 },
   heads: 7,

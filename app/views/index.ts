@@ -9,6 +9,7 @@ export type { PricesPart } from "./prices-part.ts";
 export type { Missing, Said, SheetPart, SheetWorking, Unsound } from "./sheet-part.ts";
 export type { LostRow, MonthRow, YearPart } from "./year-part.ts";
 export type { ChangeRow, ChangesPart } from "./changes-part.ts";
+export type { CoursesPart } from "./courses-part.ts";
 export type { CurvePart, DrawnCurve } from "./curve-part.ts";
 export type { LadderPart } from "./ladder-part.ts";
 export type { PassesPart, PassRow } from "./passes-part.ts";

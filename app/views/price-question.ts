@@ -1,4 +1,4 @@
-import { classAnswer, guessesBehind, isPlanningGuess, planningOf } from "#core/class";
+import { classAnswer, guessesBehind, isPlanningGuess, planningOf, sessionsInYear } from "#core/class";
 import type { EveningAnswer, PriceDocumentInput } from "#core/price";
 import { moneyText, type Problem } from "#core/words";
 import { hireKnown } from "./hire-known.ts";
@@ -35,13 +35,13 @@ function documentOf(
   { currency, cost }: EveningAnswer,
   capacity: number,
 ): PriceDocumentInput {
-  const { minutes, prices, mix, heads, costs } = document;
+  const { minutes, mix, heads, costs } = document;
   const { dispersion, termEvenings } = planningOf(document);
   return {
     currency,
     cost: moneyText(cost, currency),
     perHead: costs.perHead,
-    prices,
+    prices: withSessions(document, currency),
     mix,
     heads,
     dispersion,
@@ -50,6 +50,17 @@ function documentOf(
     doorToDoorMinutes: minutes.travel + minutes.setUp + minutes.class + minutes.packDown,
     guesses: guessesOf(document),
   };
+}
+
+/** A monthly payment is for the sessions that the class's own dates give, unless it says for how many. */
+function withSessions(
+  { weekday, year, prices }: PriceSheetInput["document"],
+  currency: EveningAnswer["currency"],
+): PriceDocumentInput["prices"] {
+  const { monthly, ...others } = prices;
+  if (monthly === undefined) return prices;
+  const counted = sessionsInYear({ weekday, year }, currency);
+  return { ...others, monthly: counted === null ? monthly : { sessionsPerYear: counted, ...monthly } };
 }
 
 /** The class's guesses by the paths of a price document. */

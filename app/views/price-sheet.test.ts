@@ -52,6 +52,41 @@ function planned(planning: ClassDocument["planning"], change: Partial<ClassDocum
   return sheet({ document: { ...tuesdays, planning, ...change } });
 }
 
+test("courses and a year by the month tell what a late joiner pays and what comes back; the class counts its sessions", () => {
+  expect(sheet().courses.kind).toBe("missing");
+  const prices = {
+    ...tuesdays.prices,
+    courses: [{ sessions: 6, price: "51.00" }],
+    monthly: { perSession: "8.50" },
+  };
+  const { courses } = planned(tuesdays.planning, { prices });
+  if (courses.kind !== "ready") throw new Error(courses.kind);
+  // 51.00 ÷ 6 = 8.50, with 4 left 34.00
+  expect(courses.says[0]).toBe(
+    "A course of 6 for £51.00: who joins with 4 left pays £34.00, and a session that you cancel gives back £8.50.",
+  );
+  // Tuesdays from 8 September 2026 until 20 July 2027 are 46, less 27 October: 45 × 8.50 = 382.50; ÷ 12 = 31.875
+  expect(courses.says).toContain(
+    "Paid by the month, 45 sessions a year at £8.50 are £382.50: twelve payments, 6 of £31.87 and 6 of £31.88. Say when it is sold that a month without class is paid for too.",
+  );
+  const [joining, back, year] = courses.workings;
+  expect(joining?.lines[2]).toEqual({ label: "4 sessions left", sum: "51.00 ÷ 6 × 4", amount: "34.00" });
+  expect(back?.lines.at(-1)?.amount).toBe("51.00");
+  expect(year?.lines[0]).toEqual({ label: "The year", sum: "8.50 × 45 sessions", amount: "382.50" });
+});
+
+test("the course and what people choose to pay count in what one person brings", () => {
+  const prices = { ...tuesdays.prices, passes: [], payWhatYouCan: { floor: "4.00", average: "6.00" } };
+  const { ladder } = planned(tuesdays.planning, { prices, mix: { single: 0.5, "pay-what-you-can": 0.5 } });
+  if (ladder.kind !== "ready") throw new Error(ladder.kind);
+  expect(ladder.workings[0]?.lines.map(({ label, amount }) => `${label} ${amount}`)).toEqual([
+    "Single 10.00",
+    "Concession 8.00",
+    "Pay what you can 6.00",
+  ]);
+  expect(ladder.says).toContain("The least that anybody pays is £6.00 a class: pay what you can.");
+});
+
 test("the prices hold together, or each thing that does not is told with what to change", () => {
   // 45.00 ÷ 5 = 9.00 a class, less than a single; P(D ≥ 12) of Poisson 8 is 0.112, so a place is worth 0.20 + 1.12
   expect(sheet().ladder).toMatchObject({ kind: "ready", findings: [] });

@@ -1,6 +1,7 @@
 import type { Capacity } from "#core/hall";
 import { type ChangesPart, changesPart } from "./changes-part.ts";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
+import { type CoursesPart, coursesPart } from "./courses-part.ts";
 import { type CurvePart, curvePart } from "./curve-part.ts";
 import { type LadderPart, ladderPart } from "./ladder-part.ts";
 import { type PassesPart, passesPart } from "./passes-part.ts";
@@ -17,6 +18,8 @@ export type PriceSheetInput = Pick<ClassSheetInput, "practice" | "document" | "h
 export type PriceSheet = {
   /** whether the prices hold together */
   readonly ladder: LadderPart;
+  /** late joiners, refunds and a year by the month */
+  readonly courses: CoursesPart;
   /** for how long each pass should run */
   readonly passes: PassesPart;
   /** how surely an evening and a term pay */
@@ -33,6 +36,7 @@ export function priceSheet(input: PriceSheetInput): PriceSheet {
   const asked = pricesAsked(input);
   return {
     ladder: ladderPart(input, asked),
+    courses: coursesPart(input, asked),
     passes: passesPart(input),
     sure: surePart(input, asked),
     curve: curvePart(input, asked),

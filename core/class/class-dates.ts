@@ -7,8 +7,10 @@ export type ClassDates = {
   readonly lost: readonly { readonly date: Temporal.PlainDate; readonly why: string }[];
 };
 
+type Running = Pick<ClassParts, "year" | "weekday" | "closures">;
+
 /** Every date of the class's weekday in its year: those on which it runs, and those that a closure takes. */
-export function classDates({ year, weekday, closures }: ClassParts): ClassDates {
+export function classDates({ year, weekday, closures }: Running): ClassDates {
   const all = weeklyDates(year.from, year.until, weekday).map((date) => ({
     date,
     why: spanCovering(closures, date)?.why,
@@ -20,7 +22,7 @@ export function classDates({ year, weekday, closures }: ClassParts): ClassDates 
 }
 
 /** The teaching dates of the first twelve months, by which a hall counts its hours a year. */
-export function firstYear(parts: ClassParts, dates: ClassDates): readonly Temporal.PlainDate[] {
+export function firstYear(parts: Running, dates: ClassDates): readonly Temporal.PlainDate[] {
   const end = parts.year.from.add({ years: 1 });
   return dates.teaching.filter((date) => Temporal.PlainDate.compare(date, end) < 0);
 }

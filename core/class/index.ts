@@ -26,3 +26,4 @@ export {
   withFigure,
 } from "./planning-of.ts";
 export { readClass } from "./read-class.ts";
+export { sessionsInYear } from "./sessions-in-year.ts";

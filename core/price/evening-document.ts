@@ -4,13 +4,36 @@ import { z } from "zod";
 const money = z.string().describe('decimal string, like "12.50"');
 const minutes = z.number().describe("whole minutes");
 
+/** Every way to pay. A free place needs no price: it is the key "free" of the mix. */
 export const pricesSchema = z.object({
   single: money.optional().describe("one class, paid for once"),
   passes: z.array(z.object({ classes: z.number(), price: money })).default([]),
   concession: money.optional(),
+  courses: z
+    .array(z.object({ sessions: z.number(), price: money }))
+    .optional()
+    .describe("blocks: the whole price of so many sessions"),
+  payWhatYouCan: z
+    .object({
+      floor: money,
+      average: money.optional().describe("what people really give; the floor unless told"),
+    })
+    .optional(),
+  monthly: z
+    .object({
+      perSession: money,
+      sessionsPerYear: z.number().optional().describe("a class with its dates counts them itself"),
+    })
+    .optional()
+    .describe("a year of sessions paid in twelve equal parts"),
 });
 
-/** Shares of the people on the mats; the keys are single, pass-N, concession and free; they add to 1. */
+export type PricesDocument = z.output<typeof pricesSchema>;
+
+/**
+ * Shares of the people on the mats, which add to 1. The keys are single, concession, free, pay-what-you-can,
+ * monthly, pass-10 for a pass of ten and course-6 for a block of six.
+ */
 export const mixSchema = z.record(z.string(), z.number());
 
 export const eveningMinutesSchema = z.object({

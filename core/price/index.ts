@@ -65,9 +65,8 @@ export {
   ladderYield,
   usualPrice,
 } from "./ladder/ladder-checks.ts";
-export { type LadderPrices, ladderPricesSchema } from "./ladder/ladder-document.ts";
 export { readTiers } from "./ladder/read-tiers.ts";
-export { type Tier, type TierKind, tierName } from "./ladder/tier.ts";
+export type { Tier } from "./ladder/tier.ts";
 export { levelLoss } from "./price-rise.ts";
 export { type TargetPay, targetPrice } from "./target-price.ts";
 export { type DemandCurve, fitCurves, headsAt, type PricePoint } from "./curve/demand-curve.ts";
@@ -116,4 +115,12 @@ export {
   type PriceDocumentInput,
   priceDocumentSchema,
 } from "./question/price-document.ts";
-export type { CurveJson, HeadsJson, LadderJson, PriceJson, StudioJson } from "./question/price-json.ts";
+export type {
+  CourseJson,
+  CurveJson,
+  HeadsJson,
+  LadderJson,
+  MonthlyJson,
+  PriceJson,
+  StudioJson,
+} from "./question/price-json.ts";

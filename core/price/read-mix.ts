@@ -4,13 +4,8 @@ import type { z } from "zod";
 import type { mixSchema } from "./evening-document.ts";
 import { payerKey } from "./payer-key.ts";
 
-/** Which keys a mix may have, and what to say when one is none of them. */
-export type MixKeys = { readonly isKnown: (key: string) => boolean; readonly next: string };
-
-const payerKeys: MixKeys = {
-  isKnown: (key) => payerKey(key) !== null,
-  next: "Use single, concession, free, or pass- and the size like pass-10.",
-};
+const NEXT =
+  "Use single, concession, free, pay-what-you-can, monthly, pass-10 for a pass of ten or course-6 for a block of six.";
 
 export type Share = { readonly key: string; readonly share: Fraction };
 
@@ -21,12 +16,8 @@ const TOLERANCE = new Fraction(1, 1_000_000_000);
  * The shares of the people on the mats, scaled to add to exactly 1: three shares of 0.3333333333 are
  * thirds. Problems: "mix-key-unknown", "mix-share-out-of-range", "mix-not-one".
  */
-export function readMix(
-  mix: z.output<typeof mixSchema>,
-  place = "mix",
-  keys = payerKeys,
-): Result<readonly Share[]> {
-  const problems = Object.entries(mix).flatMap(([key, share]) => shareProblems(key, share, place, keys));
+export function readMix(mix: z.output<typeof mixSchema>, place = "mix"): Result<readonly Share[]> {
+  const problems = Object.entries(mix).flatMap(([key, share]) => shareProblems(key, share, place));
   if (problems.length > 0) return bad(...problems);
   const shares = Object.entries(mix).map(([key, share]) => ({ key, share: exactNumber(share) }));
   const sum = shares.reduce((total, { share }) => total.add(share), new Fraction(0));
@@ -37,11 +28,11 @@ export function readMix(
   return good(shares.map(({ key, share }) => ({ key, share: share.div(sum) })));
 }
 
-function shareProblems(key: string, share: number, place: string, keys: MixKeys): readonly Problem[] {
+function shareProblems(key: string, share: number, place: string): readonly Problem[] {
   const at = `${place}.${key}`;
-  if (!keys.isKnown(key)) {
+  if (payerKey(key) === null) {
     const says = `“${key.slice(0, 40)}” is no way to pay that we know.`;
-    return [problem("mix-key-unknown", at, says, keys.next)];
+    return [problem("mix-key-unknown", at, says, NEXT)];
   }
   if (share >= 0 && share <= 1) return [];
   const says = `A share of ${share} is not part of a whole.`;

@@ -59,6 +59,25 @@ test("PRICE-3 a way of paying that somebody uses needs its price, one that nobod
   expect(problemsOf({ single: 1, concession: 0, "pass-5": 0 })).toEqual([]);
 });
 
+test("PRICE-30 courses, pay what you can and a monthly payment bring what they cost a class", () => {
+  const ways = {
+    passes: [],
+    courses: [{ sessions: 6, price: "54.00" }],
+    payWhatYouCan: { floor: "4.00", average: "7.00" },
+    monthly: { perSession: "8.50" },
+  };
+  const result = read({ "course-6": 0.4, "pay-what-you-can": 0.2, monthly: 0.3, free: 0.1 }, ways);
+  // 0.4 × 9.00 + 0.2 × 7.00 + 0.3 × 8.50 + 0.1 × 0 = 3.60 + 1.40 + 2.55
+  expect(result.ok && yieldOf(result.value).equals(755)).toBe(true);
+});
+
+test("PRICE-36 sessions of a monthly payment that cannot be meant are told", () => {
+  const ways = { passes: [], monthly: { perSession: "8.50", sessionsPerYear: 0 } };
+  expect(problemsOf({ monthly: 1 }, ways)).toEqual([
+    "sessions-out-of-range at prices.monthly.sessionsPerYear",
+  ]);
+});
+
 test("PRICE-11 prices that cannot be meant are told with the mix's own problems", () => {
   const wrong = {
     single: "-1.00",

@@ -3,22 +3,19 @@ import {
   type CurrencyCode,
   good,
   minor,
+  type Problem,
   problem,
   type Result,
   together,
-  togetherInOrder,
 } from "#core/words";
 import type { z } from "zod";
-import type { mixSchema, pricesSchema } from "./evening-document.ts";
+import type { mixSchema, PricesDocument } from "./evening-document.ts";
 import type { Payer } from "./evening-types.ts";
-import { payerKey } from "./payer-key.ts";
+import { freeRung, type PricedRung } from "./priced-rung.ts";
 import { readMix, type Share } from "./read-mix.ts";
-import { type Prices, readPrices } from "./read-prices.ts";
+import { readPrices } from "./read-prices.ts";
 
-type PricesDocument = z.output<typeof pricesSchema>;
 type MixDocument = z.output<typeof mixSchema>;
-
-const zero = minor(0);
 
 /** Who pays what: the mix joined with the prices. Problem besides those of each: "price-missing". */
 export function readPayers(
@@ -26,33 +23,33 @@ export function readPayers(
   mix: MixDocument,
   currency: CurrencyCode,
 ): Result<readonly Payer[]> {
+  const read = readPriced(prices, mix, currency);
+  if (!read.ok) return read;
+  const { shares, rungs } = read.value;
+  return good(shares.map((share) => payerOf(share, rungs)));
+}
+
+/** Every stated price and the free place, and the shares, each of which has its price if anybody pays so. */
+export type Priced = { readonly rungs: readonly PricedRung[]; readonly shares: readonly Share[] };
+
+/** Problem besides those of the prices and the mix: "price-missing". */
+export function readPriced(prices: PricesDocument, mix: MixDocument, currency: CurrencyCode): Result<Priced> {
   const read = together({ prices: readPrices(prices, currency), shares: readMix(mix) });
   if (!read.ok) return read;
   const { shares } = read.value;
-  return togetherInOrder(shares.map((share) => payerOf(share, read.value.prices)));
+  const rungs = [...read.value.prices, freeRung];
+  const missing = shares.filter(({ key, share }) => share.gt(0) && !rungs.some((rung) => rung.key === key));
+  return missing.length > 0 ? bad(...missing.map(priceMissing)) : good({ rungs, shares });
 }
 
-function payerOf({ key, share }: Share, prices: Prices): Result<Payer> {
-  const priced = pricedAt(key, prices);
-  if (priced !== null) return good({ key, share, ...priced });
-  // nobody pays it, so nobody misses its price
-  if (share.equals(0)) return good({ key, share, price: zero, classes: 1 });
+function priceMissing({ key }: Share): Problem {
   const says = `Part of the mix pays by “${key}”, which has no price.`;
-  return bad(problem("price-missing", `mix.${key}`, says, "Add the price or take it out of the mix."));
+  return problem("price-missing", `mix.${key}`, says, "Add the price or take it out of the mix.");
 }
 
-function pricedAt(key: string, prices: Prices): Pick<Payer, "price" | "classes"> | null {
-  const payer = payerKey(key);
-  switch (payer?.kind) {
-    case "free":
-      return { price: zero, classes: 1 };
-    case "single":
-      return prices.single === null ? null : { price: prices.single, classes: 1 };
-    case "concession":
-      return prices.concession === null ? null : { price: prices.concession, classes: 1 };
-    case "pass":
-      return prices.passes.find(({ classes }) => classes === payer.classes) ?? null;
-    case undefined:
-      return null;
-  }
+function payerOf({ key, share }: Share, rungs: readonly PricedRung[]): Payer {
+  const rung = rungs.find((it) => it.key === key);
+  // nobody pays it, so nobody misses its price
+  if (rung === undefined) return { key, share, price: minor(0), classes: 1 };
+  return { key, share, price: rung.price, classes: rung.classes };
 }

@@ -9,49 +9,57 @@ import {
   together,
   togetherInOrder,
 } from "#core/words";
-import type { z } from "zod";
-import type { pricesSchema } from "./evening-document.ts";
+import type { PricesDocument } from "./evening-document.ts";
+import { oneClass, type PricedRung, sizedRung } from "./priced-rung.ts";
+import { readCourses } from "./read-courses.ts";
+import { readMonthly } from "./read-monthly.ts";
+import { readPayWhatYouCan } from "./read-pay-what-you-can.ts";
 
-type PricesDocument = z.output<typeof pricesSchema>;
-
-export type PassPrice = { readonly classes: number; readonly price: Minor };
-export type Prices = {
-  readonly single: Minor | null;
-  readonly concession: Minor | null;
-  readonly passes: readonly PassPrice[];
-};
-
-/** Problems: those of an amount, "pass-size", "pass-twice". `place` is where the prices stand. */
-export function readPrices(prices: PricesDocument, currency: CurrencyCode, place = "prices"): Result<Prices> {
-  return together({
-    single: readOptional(prices.single, currency, `${place}.single`),
-    concession: readOptional(prices.concession, currency, `${place}.concession`),
-    passes: readPasses(prices.passes, currency, `${place}.passes`),
+/**
+ * Every price that is stated, from the single on, each with the key of the mix by which somebody pays it.
+ * Problems: those of an amount, "pass-size", "pass-twice", those of courses, "average-below-floor", "sessions-out-of-range".
+ */
+export function readPrices(prices: PricesDocument, currency: CurrencyCode): Result<readonly PricedRung[]> {
+  const read = together({
+    single: readOptional(prices.single, currency, "prices.single"),
+    concession: readOptional(prices.concession, currency, "prices.concession"),
+    passes: readPasses(prices.passes, currency),
+    courses: readCourses(prices.courses ?? [], currency),
+    chosen: readPayWhatYouCan(prices.payWhatYouCan, currency),
+    monthly: readMonthly(prices.monthly, currency),
   });
+  if (!read.ok) return read;
+  const { single, concession, passes, courses, chosen, monthly } = read.value;
+  return good([
+    ...oneClass("single", single),
+    ...passes,
+    ...oneClass("concession", concession),
+    ...courses,
+    ...chosen,
+    ...monthly,
+  ]);
 }
 
 function readOptional(text: string | undefined, currency: CurrencyCode, place: string): Result<Minor | null> {
   return text === undefined ? good(null) : readAmount(text, currency, place);
 }
 
-function readPasses(
-  passes: PricesDocument["passes"],
-  currency: CurrencyCode,
-  place: string,
-): Result<readonly PassPrice[]> {
+function readPasses(passes: PricesDocument["passes"], currency: CurrencyCode): Result<readonly PricedRung[]> {
   const sizes = passes.map(({ classes }) => classes);
   const twice = sizes.findIndex((size, index) => sizes.indexOf(size) < index);
   if (twice >= 0) {
     const says = `There are two passes of ${sizes[twice] ?? ""} classes.`;
-    return bad(problem("pass-twice", `${place}[${twice}].classes`, says, "Keep one of them."));
+    return bad(problem("pass-twice", `prices.passes[${twice}].classes`, says, "Keep one of them."));
   }
   return togetherInOrder(
-    passes.map((pass, index) =>
-      together({
-        classes: readSize(pass.classes, `${place}[${index}].classes`),
-        price: readAmount(pass.price, currency, `${place}[${index}].price`),
-      }),
-    ),
+    passes.map(({ classes, price }, index) => {
+      const place = `prices.passes[${index}]`;
+      const read = together({
+        classes: readSize(classes, `${place}.classes`),
+        price: readAmount(price, currency, `${place}.price`),
+      });
+      return read.ok ? good(sizedRung("pass", read.value.classes, read.value.price, place)) : read;
+    }),
   );
 }
 

@@ -59,6 +59,12 @@ function labelOf(key: string): string {
       return "come free";
     case "pass":
       return `come on a pass of ${payer.classes} classes`;
+    case "course":
+      return `come on a course of ${payer.sessions}`;
+    case "pay-what-you-can":
+      return "pay what they can";
+    case "monthly":
+      return "pay by the month";
     case undefined:
       return key;
   }
@@ -70,6 +76,9 @@ function keysOf({ prices, mix }: ClassPart["document"]): readonly string[] {
     ...(prices.single === undefined ? [] : ["single"]),
     ...prices.passes.map((it) => `pass-${it.classes}`),
     ...(prices.concession === undefined ? [] : ["concession"]),
+    ...(prices.courses ?? []).map((it) => `course-${it.sessions}`),
+    ...(prices.payWhatYouCan === undefined ? [] : ["pay-what-you-can"]),
+    ...(prices.monthly === undefined ? [] : ["monthly"]),
     "free",
   ];
   const others = Object.keys(mix).filter((key) => !priced.includes(key) && (mix[key] ?? 0) !== 0);

@@ -4,7 +4,8 @@ import { MoneyField, OptionalMoneyField } from "../fields/money-field.tsx";
 import { NumberField } from "../fields/number-field.tsx";
 import { Rows } from "../fields/rows.tsx";
 import type { ClassPart } from "./class-part.ts";
-import { mixAfterPasses } from "./mix-after-passes.ts";
+import { mixAfterSizes } from "./mix-after-sizes.ts";
+import { OtherPriceFields } from "./other-price-fields.tsx";
 
 /** What she asks. */
 export function PriceFields({ document, change }: ClassPart) {
@@ -39,7 +40,8 @@ export function PriceFields({ document, change }: ClassPart) {
         named={(index) => `pass of ${prices.passes[index]?.classes ?? ""} classes`}
         put={(rows) => {
           const passes = [...rows];
-          change({ prices: { ...prices, passes }, mix: mixAfterPasses(document.mix, prices.passes, passes) });
+          const mix = mixAfterSizes(document.mix, "pass", sizesOf(prices.passes), sizesOf(passes));
+          change({ prices: { ...prices, passes }, mix });
         }}
         before={<GuessAt path="prices.passes" label="Passes" />}
         renderRow={(pass, putPass, path) => (
@@ -62,12 +64,17 @@ export function PriceFields({ document, change }: ClassPart) {
           </>
         )}
       />
+      <OtherPriceFields document={document} change={change} />
     </div>
   );
 }
 
+function sizesOf(passes: ClassDocument["prices"]["passes"]): readonly number[] {
+  return passes.map(({ classes }) => classes);
+}
+
 /** The first usual size that no pass has yet. */
 function freeSize(passes: ClassDocument["prices"]["passes"]): number {
-  const taken = new Set(passes.map((it) => it.classes));
+  const taken = new Set(sizesOf(passes));
   return [10, 5, 6, 8, 12, 20].find((size) => !taken.has(size)) ?? Math.max(...taken) + 1;
 }

@@ -2,6 +2,7 @@ import type { PracticeDocument } from "#core/words";
 import { useMemo } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import { NumberField } from "../fields/number-field.tsx";
+import { CoursesAnswer } from "../prices/courses-answer.tsx";
 import { LadderAnswer } from "../prices/ladder-answer.tsx";
 import { ShowWorking } from "../parts/working.tsx";
 import { wholeMoney } from "../words/money-words.ts";
@@ -24,7 +25,7 @@ type Props = ClassPart & {
 /** Who pays for the room, and what an ordinary evening leaves. */
 export function PriceSection({ document, change, practice, answers, typed }: Props) {
   const { prices, ordinary } = answers.sheet;
-  const ladder = answers.asked.answer?.ladder;
+  const { ladder, courses } = answers.asked.answer ?? {};
   const rows = ordinary.kind === "ready" ? ordinary.rows : null;
   const { currency, locale } = practice;
   // drawn again when an answer is another, not at every key
@@ -43,13 +44,14 @@ export function PriceSection({ document, change, practice, answers, typed }: Pro
         <>
           <PartAnswer part={prices} typed={typed} fields={["prices", "mix", "costs.perHead"]} />
           <LadderAnswer asked={answers.asked} />
+          <CoursesAnswer part={courses} />
           {same ? null : <PartAnswer part={ordinary} typed={typed} fields={["heads", "prices", "mix"]} />}
         </>
       }
       picture={plot}
       working={
         <>
-          <PartWorking parts={ladder?.kind === "ready" ? [prices, ordinary, ladder] : [prices, ordinary]} />
+          <PartWorking parts={[prices, ordinary, ladder, courses].filter((it) => it !== undefined)} />
           {table === null ? null : (
             <ShowWorking summary="Show the table by the number of people">{table}</ShowWorking>
           )}

@@ -1,7 +1,6 @@
 import { hireTermsSchema } from "#core/hall";
 import { z } from "zod";
-import { mixSchema } from "../evening-document.ts";
-import { ladderPricesSchema } from "../ladder/ladder-document.ts";
+import { mixSchema, pricesSchema } from "../evening-document.ts";
 
 const money = z.string().describe('decimal string, like "12.50"');
 const minutes = z.number().describe("whole minutes");
@@ -37,7 +36,7 @@ export const compareDocumentSchema = z
     year: span.extend({ closures }).describe("the year of the class and when she does not teach in it"),
     otherCost: money.default("0").describe("music, cover and the like, for the session"),
     perHead: money.default("0"),
-    prices: ladderPricesSchema,
+    prices: pricesSchema,
     mix: mixSchema,
     heads: z.number().describe("people who would like to come, on average"),
     dispersion: z

@@ -32,6 +32,8 @@ export function coursePrice(sessions: number, perSession: Minor, discount: Fract
 }
 
 export type MonthlySpread = {
+  readonly perSession: Minor;
+  readonly sessions: number;
   readonly year: Minor;
   /** twelve payments in whole coins that add to the year; they differ by a coin at most */
   readonly payments: readonly Minor[];
@@ -42,7 +44,12 @@ export function monthlySpread(perSession: Minor, sessionsPerYear: number): Month
   checkSessions(sessionsPerYear);
   const year = minor(perSession * sessionsPerYear);
   const upTo = (month: number): number => Math.floor((year * month) / 12);
-  return { year, payments: Array.from({ length: 12 }, (_, index) => minor(upTo(index + 1) - upTo(index))) };
+  return {
+    perSession,
+    sessions: sessionsPerYear,
+    year,
+    payments: Array.from({ length: 12 }, (_, index) => minor(upTo(index + 1) - upTo(index))),
+  };
 }
 
 function checkSessions(sessions: number): void {

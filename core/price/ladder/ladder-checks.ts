@@ -2,7 +2,8 @@ import { type CurrencyCode, exactNumberText, type ExactMinor, type Problem, prob
 import { Fraction } from "fraction.js";
 import { chanceText } from "../chance-text.ts";
 import type { AmountWriter } from "../reply.ts";
-import { type Tier, tierInWords, tierName } from "./tier.ts";
+import { payerInWords, payerName } from "../payer-key.ts";
+import type { Tier } from "./tier.ts";
 
 /** What the checks of a ladder need to know of its class. */
 export type LadderFacts = {
@@ -48,7 +49,7 @@ function rungOrder({ kind, classes }: Tier): number {
 
 function rises(tier: Tier, before: Tier, { write, currency }: LadderFacts): Problem {
   const each = write(tier.perClass, currency);
-  const says = `${tierName(tier.key)} costs ${each} a class, no less than ${write(before.perClass, currency)} with ${tierInWords(before.key)}.`;
+  const says = `${payerName(tier.key)} costs ${each} a class, no less than ${write(before.perClass, currency)} with ${payerInWords(before.key)}.`;
   const next = `Ask less than ${write(before.perClass.mul(tier.classes), currency)} for it, or leave it out.`;
   return problem("ladder-rises", tier.place, says, next);
 }
@@ -69,7 +70,7 @@ function floorChecks(tiers: readonly Tier[], facts: LadderFacts): readonly Probl
     .filter(({ kind, least }) => kind !== "free" && kind !== "single" && least.lt(floor))
     .map((tier) => {
       const full = `the hall is full ${chanceText(facts.chanceFull)} of the time and a single is then turned away`;
-      const says = `${tierName(tier.key)} brings ${write(tier.least, currency)} a class, under the ${write(floor, currency)} that a place is worth: ${full}.`;
+      const says = `${payerName(tier.key)} brings ${write(tier.least, currency)} a class, under the ${write(floor, currency)} that a place is worth: ${full}.`;
       const next = `Ask at least ${write(floor.mul(tier.classes), currency)} for it, or limit how many places go so.`;
       return problem("ladder-below-floor", tier.place, says, next);
     });
@@ -94,7 +95,7 @@ function depthChecks(tiers: readonly Tier[], { deepest, write, currency }: Ladde
     .filter(({ kind, perClass }) => kind !== "free" && kind !== "pay-what-you-can" && perClass.lt(least))
     .map((tier) => {
       const share = exactNumberText(new Fraction(1).sub(tier.perClass.div(usual.perClass)).mul(100).round(1));
-      const says = `${tierName(tier.key)} costs ${write(tier.perClass, currency)} a class, ${share} % less than what most people pay, ${write(usual.perClass, currency)}.`;
+      const says = `${payerName(tier.key)} costs ${write(tier.perClass, currency)} a class, ${share} % less than what most people pay, ${write(usual.perClass, currency)}.`;
       const next = `Ask at least ${write(least.mul(tier.classes), currency)} for it, which is ${exactNumberText(deepest.mul(100))} % less.`;
       return problem("ladder-too-deep", tier.place, says, next);
     });

@@ -4,14 +4,14 @@ import { expect, test } from "vitest";
 import { plainAmount } from "../reply.ts";
 import { displacedSingles } from "./displaced-singles.ts";
 import { type LadderFacts, ladderChecks, ladderFloor, ladderYield, usualPrice } from "./ladder-checks.ts";
-import { ladderPricesSchema } from "./ladder-document.ts";
+import { pricesSchema } from "../evening-document.ts";
 import { readTiers } from "./read-tiers.ts";
-import { tierName } from "./tier.ts";
+import { payerInWords, payerName } from "../payer-key.ts";
 
 const GBP = branded<CurrencyCode>("GBP");
 
 function read(prices: unknown, mix: Readonly<Record<string, number>>) {
-  return readTiers(ladderPricesSchema.parse(prices), mix, GBP);
+  return readTiers(pricesSchema.parse(prices), mix, GBP);
 }
 
 function tiersOf(prices: unknown, mix: Readonly<Record<string, number>>) {
@@ -168,10 +168,13 @@ test("PRICE-36 what cannot be a ladder is told at its place", () => {
 });
 
 test("rungs are called what they are called at the door", () => {
-  expect(["single", "pass-10", "course-6", "pay-what-you-can"].map(tierName)).toEqual([
-    "Single",
-    "10-pass",
-    "Course of 6",
-    "Pay what you can",
+  const keys = ["single", "pass-10", "course-6", "pay-what-you-can", "monthly"];
+  expect(keys.map(payerName)).toEqual(["Single", "10-pass", "Course of 6", "Pay what you can", "Monthly"]);
+  expect(keys.map(payerInWords)).toEqual([
+    "a single",
+    "a 10-pass",
+    "a course of 6",
+    "pay what you can",
+    "the monthly payment",
   ]);
 });

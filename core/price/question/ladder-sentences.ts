@@ -1,6 +1,6 @@
 import { Fraction } from "fraction.js";
 import { chanceText, plainDecimal } from "../chance-text.ts";
-import { tierInWords } from "../ladder/tier.ts";
+import { payerInWords } from "../payer-key.ts";
 import { lowestTier, underEvening } from "./price-parts.ts";
 import type { RiseSum } from "./price-sums.ts";
 import { amounts, type PricedInWords } from "./priced-in-words.ts";
@@ -11,7 +11,7 @@ export function ladderPart(priced: PricedInWords): readonly string[] {
   const amount = amounts(priced);
   const lowest = lowestTier(question.tiers);
   const low =
-    lowest === null ? "" : ` The least is ${amount(lowest.perClass)}, by ${tierInWords(lowest.key)}.`;
+    lowest === null ? "" : ` The least is ${amount(lowest.perClass)}, by ${payerInWords(lowest.key)}.`;
   return [
     `One person brings ${amount(sums.yield)} on average.${low}`,
     ...underPart(priced),
@@ -27,7 +27,7 @@ function underPart(priced: PricedInWords): readonly string[] {
   const under = underEvening(priced.question.tiers, eveningPrice);
   if (eveningPrice === null || under.length === 0) return [];
   const share = under.reduce((sum, tier) => sum.add(tier.share), new Fraction(0)).valueOf();
-  const names = under.map(({ key }) => tierInWords(key)).join(", ");
+  const names = under.map(({ key }) => payerInWords(key)).join(", ");
   return [
     `With the people to be expected a class must bring ${amounts(priced)(eveningPrice)} a head to pay for the evening; ${chanceText(share)} of them pay less: ${names}.`,
   ];

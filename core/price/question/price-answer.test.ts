@@ -137,6 +137,9 @@ test("PRICE-93 a rise, a target and courses are told to the coin", () => {
   expect(json.courses).toEqual([
     {
       key: "course-3",
+      sessions: 3,
+      price: "25.00",
+      says: "A course of 3 for 25.00 GBP: who joins with 2 left pays 16.67 GBP, and a session that you cancel gives back 8.33 GBP or 8.34 GBP.",
       perSession: "8.3333",
       lateJoiner: [
         { remaining: 3, price: "25.00" },
@@ -146,7 +149,12 @@ test("PRICE-93 a rise, a target and courses are told to the coin", () => {
       refunds: ["8.33", "8.34", "8.33"],
     },
   ]);
-  expect(json.monthly?.year).toBe("340.00");
+  // 340.00 ÷ 12 = 28.333…: 8 × 28.33 + 4 × 28.34 = 340.00
+  expect(json.monthly?.says).toBe(
+    "Paid by the month, 40 sessions a year at 8.50 GBP are 340.00 GBP: twelve payments, 8 of 28.33 GBP and 4 of 28.34 GBP. Say when it is sold that a month without class is paid for too.",
+  );
+  expect(json.sentences).toContain(json.monthly?.says);
+  expect(json.sentences).toContain(json.courses[0]?.says);
 });
 
 test("PRICE-93 a price curve from two beliefs and a pasted survey is told with where both agree", () => {

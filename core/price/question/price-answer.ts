@@ -8,7 +8,8 @@ import { type AmountWriter, coinText, plainAmount, type Reply } from "../reply.t
 import { eveningChanges, studioChanges } from "./price-changes.ts";
 import { type PriceDocument, priceDocumentSchema } from "./price-document.ts";
 import type { PriceJson } from "./price-json.ts";
-import { coursesJson, curveJson, headsJson, ladderJson, risesJson, studioJson } from "./price-parts.ts";
+import { coursesJson, monthlyJson } from "./courses-json.ts";
+import { curveJson, headsJson, ladderJson, risesJson, studioJson } from "./price-parts.ts";
 import type { PriceQuestion } from "./price-question.ts";
 import { priceSentences } from "./price-sentences.ts";
 import { type PriceSums, priceSums } from "./price-sums.ts";
@@ -33,17 +34,27 @@ function priceJson(document: PriceDocument, question: PriceQuestion, write: Amou
   const { currency } = question;
   const sums = priceSums(question);
   const ladder = ladderJson(question, sums, factsOf(question, sums, write));
+  const courses = coursesJson(question, write);
+  const monthly = monthlyJson(question, write);
   const studio = studioJson(sums, question);
   const changes = changesOf(document, question, write);
   return {
     format: "hallful/price-answer@1",
-    sentences: priceSentences({ question, sums, findings: ladder.findings, changes, write }),
+    sentences: priceSentences({
+      question,
+      sums,
+      findings: ladder.findings,
+      courses,
+      monthly,
+      changes,
+      write,
+    }),
     currency,
     yield: exactText(sums.yield, currency),
     breakEven: sums.breakEven,
     ladder,
-    courses: coursesJson(question),
-    monthly: monthlyJson(question),
+    courses,
+    monthly,
     heads: headsJson(sums, currency),
     rises: risesJson(sums, question),
     target: targetJson(sums, question),
@@ -86,12 +97,6 @@ function changesOf(
             `${studio.name} earns more an hour`,
           ),
   };
-}
-
-function monthlyJson({ monthly, currency }: PriceQuestion): PriceJson["monthly"] {
-  if (monthly === null) return null;
-  const text = (amount: number): string => coinText(new Fraction(amount), currency);
-  return { year: text(monthly.year), payments: monthly.payments.map(text) };
 }
 
 function targetJson({ target }: PriceSums, { currency }: PriceQuestion): PriceJson["target"] {

@@ -1,6 +1,5 @@
 import { z } from "zod";
-import { mixSchema } from "../evening-document.ts";
-import { ladderPricesSchema } from "../ladder/ladder-document.ts";
+import { mixSchema, pricesSchema } from "../evening-document.ts";
 import { studioSchema } from "../studio/studio-document.ts";
 
 const money = z.string().describe('decimal string, like "12.50"');
@@ -12,7 +11,7 @@ export const priceDocumentSchema = z
     currency: z.string(),
     cost: money.describe("what a session costs whoever comes, as hallful evening tells it"),
     perHead: money.default("0"),
-    prices: ladderPricesSchema,
+    prices: pricesSchema,
     mix: mixSchema,
     heads: z.number().describe("people who would like to come, on average"),
     dispersion: z

@@ -11,7 +11,7 @@ export type PriceJson = {
   readonly breakEven: number | null;
   readonly ladder: LadderJson;
   readonly courses: readonly CourseJson[];
-  readonly monthly: { readonly year: string; readonly payments: readonly string[] } | null;
+  readonly monthly: MonthlyJson | null;
   readonly heads: HeadsJson;
   readonly rises: readonly RiseJson[];
   /** the yield per head that pays the target, and the single price if the mix stays as it is */
@@ -61,9 +61,22 @@ export type LadderJson = {
 
 export type CourseJson = {
   readonly key: string;
+  readonly sessions: number;
+  readonly price: string;
   readonly perSession: string;
+  /** what it is a session, for who joins late, and what comes back for a session that is cancelled */
+  readonly says: string;
   readonly lateJoiner: readonly { readonly remaining: number; readonly price: string }[];
   readonly refunds: readonly string[];
+};
+
+export type MonthlyJson = {
+  readonly perSession: string;
+  readonly sessions: number;
+  readonly year: string;
+  /** twelve, which add to the year */
+  readonly payments: readonly string[];
+  readonly says: string;
 };
 
 export type HeadsJson = {

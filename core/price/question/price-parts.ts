@@ -2,13 +2,12 @@ import { type CurrencyCode, type ExactMinor, exactText } from "#core/words";
 import { Fraction } from "fraction.js";
 import { headsAt } from "../curve/demand-curve.ts";
 import type { PriceCurve } from "../curve/price-curve.ts";
-import { courseTerms } from "../ladder/course-terms.ts";
 import { type LadderFacts, ladderChecks, ladderFloor, usualPrice } from "../ladder/ladder-checks.ts";
-import { type Tier, tierName } from "../ladder/tier.ts";
+import type { Tier } from "../ladder/tier.ts";
+import { payerName } from "../payer-key.ts";
 import { coinText } from "../reply.ts";
 import type { PerHour } from "../studio/own-or-studio.ts";
 import type {
-  CourseJson,
   CurveJson,
   CurvePartJson,
   HeadsJson,
@@ -35,7 +34,7 @@ export function ladderJson(question: PriceQuestion, sums: PriceSums, facts: Ladd
   return {
     tiers: tiers.map((tier) => ({
       key: tier.key,
-      name: tierName(tier.key),
+      name: payerName(tier.key),
       price: text(new Fraction(tier.price)),
       classes: tier.classes,
       perClass: exactText(tier.perClass, currency),
@@ -65,20 +64,6 @@ export function underEvening(tiers: readonly Tier[], eveningPrice: ExactMinor | 
   return tiers.filter(
     ({ kind, share, perClass }) => kind !== "free" && share.gt(0) && perClass.lt(eveningPrice),
   );
-}
-
-export function coursesJson({ tiers, currency }: PriceQuestion): readonly CourseJson[] {
-  return tiers
-    .filter(({ kind }) => kind === "course")
-    .map(({ key, classes, price }) => {
-      const { perSession, lateJoiner, refunds } = courseTerms({ sessions: classes, price });
-      return {
-        key,
-        perSession: exactText(perSession, currency),
-        lateJoiner: lateJoiner.map((it) => ({ ...it, price: coinText(new Fraction(it.price), currency) })),
-        refunds: refunds.map((it) => coinText(new Fraction(it), currency)),
-      };
-    });
 }
 
 export function headsJson({ heads }: PriceSums, currency: CurrencyCode): HeadsJson {

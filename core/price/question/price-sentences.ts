@@ -10,6 +10,8 @@ export function priceSentences(priced: PricedInWords): readonly string[] {
   return [
     ...eveningPart(priced),
     ...ladderPart(priced),
+    ...priced.courses.map(({ says }) => says),
+    ...(priced.monthly === null ? [] : [priced.monthly.says]),
     ...risePart(priced),
     ...targetPart(priced),
     ...curvePart(priced),

@@ -3,7 +3,8 @@ import type { CountModel } from "#kernels/statistics";
 import { Fraction } from "fraction.js";
 import { isGuess } from "../change/change-json.ts";
 import type { Dial } from "../change/what-would-change.ts";
-import { type Tier, tierInWords } from "../ladder/tier.ts";
+import type { Tier } from "../ladder/tier.ts";
+import { payerInWords } from "../payer-key.ts";
 import type { NamedStudio, PriceQuestion } from "./price-question.ts";
 
 /** One figure, and the question with another value of it. */
@@ -36,7 +37,7 @@ export function eveningTurns(question: PriceQuestion, guesses: readonly string[]
       (tier): Turn => ({
         dial: dial(
           tier.place,
-          tier.kind === "single" ? "the single price" : `the price of ${tierInWords(tier.key)}`,
+          tier.kind === "single" ? "the single price" : `the price of ${payerInWords(tier.key)}`,
           "money",
           tier.price,
           1,

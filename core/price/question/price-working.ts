@@ -1,6 +1,6 @@
 import { exactNumberText, exactText, moneyText, type WorkingLine } from "#core/words";
 import { chanceText, plainDecimal } from "../chance-text.ts";
-import { tierName } from "../ladder/tier.ts";
+import { payerName } from "../payer-key.ts";
 import { type PartLine, partLines } from "../reply.ts";
 import { coins } from "./price-parts.ts";
 import type { PriceQuestion } from "./price-question.ts";
@@ -19,7 +19,7 @@ function yieldLines({ tiers, currency, perHead }: PriceQuestion, sums: PriceSums
   const paid = tiers.filter(({ share }) => share.gt(0));
   return [
     ...paid.map(({ key, share, price, classes, perClass }) => ({
-      label: tierName(key),
+      label: payerName(key),
       sum: `${exactNumberText(share)} × ${moneyText(price, currency)}${classes === 1 ? "" : ` ÷ ${classes}`}`,
       amount: exactText(share.mul(perClass), currency),
     })),

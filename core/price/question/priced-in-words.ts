@@ -11,6 +11,8 @@ export type PricedInWords = {
   readonly question: PriceQuestion;
   readonly sums: PriceSums;
   readonly findings: readonly Problem[];
+  readonly courses: PriceJson["courses"];
+  readonly monthly: PriceJson["monthly"];
   readonly changes: PriceJson["changes"];
   readonly write: AmountWriter;
 };

@@ -13,6 +13,7 @@ import {
 import { readCapacity, readDemand } from "../heads/read-demand.ts";
 import { type MonthlySpread, monthlySpread } from "../ladder/course-terms.ts";
 import { readTiers } from "../ladder/read-tiers.ts";
+import { readMonthly } from "../read-monthly.ts";
 import { readStudio } from "../studio/read-studio.ts";
 import type { PriceDocument } from "./price-document.ts";
 import type { PriceQuestion } from "./price-question.ts";
@@ -27,7 +28,7 @@ export function readPriceQuestion(document: PriceDocument): Result<PriceQuestion
     cost: readAmount(document.cost, code, "cost"),
     perHead: readAmount(document.perHead, code, "perHead"),
     tiers: readTiers(document.prices, document.mix, code),
-    monthly: readMonthly(document, code),
+    monthly: readSpread(document, code),
     demand: readDemand(document.heads, document.dispersion),
     capacity: readCapacity(document.capacity, "capacity"),
     sessions: readTermSessions(document.sessions),
@@ -43,25 +44,25 @@ export function readPriceQuestion(document: PriceDocument): Result<PriceQuestion
   return good({ currency: code, ...parts, ...curve });
 }
 
-/** Problem: "sessions-out-of-range". */
-function readMonthly({ prices }: PriceDocument, currency: CurrencyCode): Result<MonthlySpread | null> {
+/** Problem: "sessions-missing"; those of its figures are told with the prices. */
+function readSpread({ prices }: PriceDocument, currency: CurrencyCode): Result<MonthlySpread | null> {
   const { monthly } = prices;
-  if (monthly === undefined) return good(null);
-  const perSession = readAmount(monthly.perSession, currency, "prices.monthly.perSession");
-  if (!perSession.ok) return perSession;
-  const sessions = readSessions(monthly.sessionsPerYear, "prices.monthly.sessionsPerYear", 366);
-  return sessions.ok ? good(monthlySpread(perSession.value, sessions.value)) : sessions;
+  if (monthly === undefined || !readMonthly(monthly, currency).ok) return good(null);
+  const { perSession, sessionsPerYear } = monthly;
+  if (sessionsPerYear === undefined) {
+    const says = "There is a monthly payment, but not for how many sessions a year.";
+    const next = "Give the sessions of a year.";
+    return bad(problem("sessions-missing", "prices.monthly.sessionsPerYear", says, next));
+  }
+  const price = readAmount(perSession, currency, "prices.monthly.perSession");
+  return price.ok ? good(monthlySpread(price.value, sessionsPerYear)) : price;
 }
 
 // forty evenings are a year; the exact sum over more than that only takes long
 function readTermSessions(sessions: number): Result<number> {
-  return readSessions(sessions, "sessions", 60);
-}
-
-function readSessions(sessions: number, place: string, most: number): Result<number> {
-  if (Number.isInteger(sessions) && sessions >= 1 && sessions <= most) return good(sessions);
+  if (Number.isInteger(sessions) && sessions >= 1 && sessions <= 60) return good(sessions);
   const says = `${sessions} sessions cannot be meant.`;
-  return bad(problem("sessions-out-of-range", place, says, `Give whole sessions, 1 to ${most}.`));
+  return bad(problem("sessions-out-of-range", "sessions", says, "Give whole sessions, 1 to 60."));
 }
 
 /** Problems: "door-to-door-missing", "minutes-out-of-range". */
