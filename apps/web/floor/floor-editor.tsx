@@ -1,7 +1,7 @@
 import "./floor.css";
-import type { HallDocument } from "#core/hall";
+import type { Hall, HallDocument, MatPlan } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
-import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { type ComponentType, useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { AddThings } from "./add-things.tsx";
 import { flushSync } from "react-dom";
 import { noteDrawn, noteHall } from "./drag-to-drawn.ts";
@@ -13,8 +13,9 @@ import { MatAnswer } from "./mat-answer.tsx";
 import { PlanWords } from "./plan-words.tsx";
 import { soundHall } from "./sound-hall.ts";
 import { StartingShape } from "./starting-shape.tsx";
+import { useCalmPlan } from "./use-calm-plan.ts";
 import { useFloorEdits } from "./use-floor-edits.ts";
-import { useFloorHistory } from "./use-floor-history.ts";
+import { type FloorHistory, useFloorHistory } from "./use-floor-history.ts";
 import { useMatPlan } from "./use-mat-plan.ts";
 import { useUndoKeys } from "./use-undo-keys.ts";
 
@@ -24,10 +25,21 @@ export type FloorEditorProps = {
   readonly onChange: (next: HallDocument) => void;
   readonly units: LengthUnits;
   readonly locale: Locale;
+  /** what is asked of the plan, between the drawing and its words; the same component at every render */
+  readonly Below?: ComponentType<BelowFloor>;
+};
+
+/** A sound hall with its plan, as the editor has it now. */
+export type BelowFloor = {
+  readonly document: HallDocument;
+  readonly hall: Hall;
+  readonly plan: MatPlan;
+  readonly floor: FloorHistory;
+  readonly units: LengthUnits;
 };
 
 /** From an empty hall to a floor with its mats: the answer first, then the drawing, then everything as a list. */
-export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
+export function FloorEditor({ document, onChange, units, Below }: FloorEditorProps) {
   const editor = useRef<HTMLDivElement>(null);
   const { live: floor, settled } = useFloorHistory(document, onChange);
   const edits = useFloorEdits(settled);
@@ -37,6 +49,7 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
   const fitted = useMatPlan(hall);
   // a page of words may come a moment after the mats that they tell of
   const words = useDeferredValue(fitted);
+  const asked = useCalmPlan(fitted.hall, fitted.plan);
   useUndoKeys(editor, settled);
   useLayoutEffect(() => {
     if (hall !== null) noteHall(part, hall);
@@ -83,6 +96,9 @@ export function FloorEditor({ document, onChange, units }: FloorEditorProps) {
         </div>
         <FloorLists floor={settled} units={units} edits={edits} />
       </div>
+      {Below !== undefined && asked !== null && (
+        <Below document={document} hall={asked.hall} plan={asked.plan} floor={settled} units={units} />
+      )}
       {words.plan !== null && words.hall !== null && (
         <PlanWords hall={words.hall} plan={words.plan} units={units} />
       )}

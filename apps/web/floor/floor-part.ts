@@ -55,6 +55,11 @@ export function withFloorPart(document: HallDocument, part: FloorPart): HallDocu
   return { ...document, outline, fixtures, keepClear, teacher, mat, gaps, axis };
 }
 
+/** What the editor may change, out of a whole hall: to make a hall that was tried the one that is drawn. */
+export function partOfHall({ outline, fixtures, keepClear, teacher, mat, gaps, axis }: Hall): FloorPart {
+  return { outline, fixtures, keepClear, teacher, mat, gaps, axis };
+}
+
 export function samePart(a: FloorPart, b: FloorPart): boolean {
   return a === b || JSON.stringify(a) === JSON.stringify(b);
 }

@@ -3,6 +3,7 @@ import { type PracticeDocument, word } from "#core/words";
 import type { Opened } from "../drafts/use-draft.ts";
 import { FormOf } from "../fields/form.tsx";
 import { FloorEditor } from "../floor/floor-editor.tsx";
+import { PlanWorth } from "../worth/plan-worth.tsx";
 import { ratePerWhat } from "../words/rate-per-what.ts";
 import { slotWords } from "./slot-words.ts";
 import { useHallForm } from "./hall-form.ts";
@@ -34,6 +35,7 @@ export function HallSheet({ opened, practice }: Props) {
           onChange={(next) => keeper.change(() => next)}
           units={practice.units}
           locale={practice.locale}
+          Below={PlanWorth}
         />
       </section>
       <section className="part part-beside" aria-labelledby="charges">
@@ -53,10 +55,6 @@ export function HallSheet({ opened, practice }: Props) {
         <div className="stack holds-fields">
           <h2 id="called">Its name and its numbers</h2>
           <HallParticulars document={document} change={change} locale={practice.locale} />
-          <p className="caution">
-            The posted number, the hall’s fire risk assessment and the local fire service decide how many
-            people may be in the room. The mat plan does not.
-          </p>
         </div>
       </section>
     </FormOf>
