@@ -9,6 +9,12 @@ const doorSwing = z
   .object({ hinge: point, closed: point, open: point })
   .describe("a door leaf: the hinge, the free edge when shut, the free edge when open");
 
+const placePart = z
+  .object({ number: z.number(), part: z.enum(["bay", "way"]) })
+  .describe(
+    "of a place for a wheelchair or a chair: its number, and whether this is the place or its way out",
+  );
+
 /** The hall as it is written to a file: metres and degrees, y pointing up the page. */
 export const hallDocumentSchema = z
   .object({
@@ -16,7 +22,11 @@ export const hallDocumentSchema = z
     name: z.string(),
     outline,
     fixtures: z.array(z.object({ label: z.string(), outline, movable: z.boolean().optional() })).default([]),
-    keepClear: z.array(z.object({ label: z.string(), outline, door: doorSwing.optional() })).default([]),
+    keepClear: z
+      .array(
+        z.object({ label: z.string(), outline, door: doorSwing.optional(), place: placePart.optional() }),
+      )
+      .default([]),
     teacher: z.object({ outline }).nullable().default(null),
     mat: z.object({ length: metres, width: metres }),
     gaps: z
@@ -25,6 +35,7 @@ export const hallDocumentSchema = z
     axis: z.union([z.number(), z.literal("auto")]).default("auto"),
     postedCapacity: z.number().optional().describe("the number of people on the hall's own notice"),
     peopleNotOnMats: z.number().optional().describe("teacher and helpers; 1 unless stated"),
+    wayWidth: metres.optional().describe("how wide the ways to the doors are to be; 0.90 unless stated"),
     address: z.string().optional(),
     notes: z.string().optional(),
     currency: z.string().optional().describe("ISO 4217 code of the hire terms"),

@@ -4,7 +4,7 @@ import type { DoorSwing, Hall } from "./hall.ts";
 import type { HallDocument } from "./hall-document.ts";
 
 /** What a document tells of a hall beside its floor: address, notes and what it charges. */
-export type HallNotes = Pick<HallDocument, "address" | "notes" | "currency" | "hire">;
+export type HallNotes = Pick<HallDocument, "address" | "notes" | "currency" | "hire" | "wayWidth">;
 
 /** The document of a hall, in metres; `hallFromDocument` gives the same hall back. */
 export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
@@ -14,10 +14,11 @@ export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
     name: hall.name,
     outline: corners(hall.outline),
     fixtures: hall.fixtures.map((it) => ({ ...it, outline: corners(it.outline) })),
-    keepClear: hall.keepClear.map(({ label, outline, door }) => ({
+    keepClear: hall.keepClear.map(({ label, outline, door, place }) => ({
       label,
       outline: corners(outline),
       ...(door === undefined ? {} : { door: leaf(door) }),
+      ...(place === undefined ? {} : { place }),
     })),
     teacher: hall.teacher === null ? null : { outline: corners(hall.teacher.outline) },
     mat: { length: metresFromMillimetres(mat.length), width: metresFromMillimetres(mat.width) },

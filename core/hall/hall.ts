@@ -6,7 +6,14 @@ export type MatGaps = { readonly side: Millimetres; readonly end: Millimetres; r
 
 export type Fixture = { readonly label: string; readonly outline: Polygon; readonly movable: boolean };
 export type DoorSwing = { readonly hinge: Point; readonly closed: Point; readonly open: Point };
-export type KeepClear = { readonly label: string; readonly outline: Polygon; readonly door?: DoorSwing };
+/** Of a place for a wheelchair or a chair: the bay, or a piece of the way from it to a door. */
+export type PlacePart = { readonly number: number; readonly part: "bay" | "way" };
+export type KeepClear = {
+  readonly label: string;
+  readonly outline: Polygon;
+  readonly door?: DoorSwing;
+  readonly place?: PlacePart;
+};
 
 /** A measured hall that has been read and found sound: lengths in whole millimetres, y pointing up. */
 export type Hall = {

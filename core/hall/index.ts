@@ -1,6 +1,6 @@
 export { type ChargedSlot, chargedSlot } from "./charged-slot.ts";
 export type { SlotMinutes } from "./charged-slot-types.ts";
-export type { DoorSwing, Fixture, Hall, KeepClear, Mat, MatGaps } from "./hall.ts";
+export type { DoorSwing, Fixture, Hall, KeepClear, Mat, MatGaps, PlacePart } from "./hall.ts";
 export { type HallDocument, type HallDocumentInput, hallDocumentSchema } from "./hall-document.ts";
 export type { HireBand, HireHeating, HirePrice, HireRate, HireTerms } from "./hire-terms.ts";
 export { type HireTermsDocument, hireTermsSchema } from "./hire-terms-document.ts";
@@ -70,10 +70,10 @@ export { type CapacityLimits, capacityCaution, capacityOf } from "./capacity-of.
 export { type HallFrame, hallFrame, wallInWords } from "./hall-frame.ts";
 export { floorToFill, matPlan } from "./mat-plan.ts";
 export { setOutSentences } from "./set-out-sentences.ts";
-export { planInWords } from "./plan-in-words.ts";
+export { placeWords, planInWords } from "./plan-in-words.ts";
 export { snapInLine } from "./snap-in-line.ts";
 export { onFloor } from "./on-floor.ts";
-export { countedFrom, matInWords, matsInWords, type NamedMats } from "./mat-in-words.ts";
+export { countedFrom, matInWords, matsInWords, type NamedMats, placeOfMat } from "./mat-in-words.ts";
 export type { Heads } from "./sight/standing-point.ts";
 export { type HiddenMat, type Sight, type SightOptions, whoCannotSee } from "./sight/who-cannot-see.ts";
 export { changesToTry, leastGaps } from "./gain/changes-to-try.ts";
@@ -94,7 +94,44 @@ export {
   floorSpaceFigures,
 } from "./occupancy/published-figures.ts";
 export { type ClearWay, clearWay, type StuckMat } from "./way/clear-way.ts";
+export { waysToDoors } from "./way/ways-to-doors.ts";
 export { type Bay, type PlaceOptions, type WithPlace, withPlace } from "./way/with-place.ts";
 export { closeMeasuredWalls } from "./measuring/close-measured-walls.ts";
 export type { AdjustedMeasure, ClosedWalls, Suspect } from "./measuring/closed-walls-types.ts";
 export type { MeasuredDiagonal, MeasuredWall, MeasureKind } from "./measuring/measured-walls.ts";
+export { arrangedPlan } from "./arrangement/arranged-plan.ts";
+export { type ArrangementRow, arrangementRow, USUAL_WAY } from "./arrangement/arrangement-row.ts";
+export {
+  type ArrangedMatPlan,
+  type Arrangement,
+  type ArrangementOptions,
+  arrangements,
+  type FacingMatPlan,
+  type Middle,
+  type MostMatPlan,
+  type RoundMatPlan,
+  type StaggeredMatPlan,
+} from "./arrangement/arrangement-types.ts";
+export { compareArrangements, type CompareOptions } from "./arrangement/compare-arrangements.ts";
+export { USUAL_MIDDLE } from "./arrangement/facing-mats.ts";
+export type { LeastBetween } from "./arrangement/least-between.ts";
+export {
+  advanceMostMats,
+  mostMatPlan,
+  type MostMatsRun,
+  startMostMats,
+} from "./arrangement/most-mats.ts";
+export type { MostProgress } from "./arrangement/most-progress.ts";
+export type { PlaceAlong, PlaceGroup, PlacesSetOut, TapeSide } from "./arrangement/places-set-out-types.ts";
+export { planWorking } from "./arrangement/plan-working.ts";
+export { arrangementWords, proofSentence } from "./arrangement/proof-sentence.ts";
+export type {
+  CentreSetOut,
+  Quarter,
+  RingMark,
+  RingSetOut,
+  SetOutRing,
+} from "./arrangement/ring-set-out-types.ts";
+export { USUAL_LEAST } from "./arrangement/round-mats.ts";
+export { setOutInWords } from "./arrangement/set-out-in-words.ts";
+export { sightOptions } from "./arrangement/sight-options.ts";

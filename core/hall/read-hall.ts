@@ -55,10 +55,11 @@ function unchecked(document: HallDocument): Hall {
       outline: polygon(outline),
       movable: movable ?? false,
     })),
-    keepClear: document.keepClear.map(({ label, outline, door }) => ({
+    keepClear: document.keepClear.map(({ label, outline, door, place }) => ({
       label: label.trim(),
       outline: polygon(outline),
       ...(door === undefined ? {} : { door: doorLeaf(door) }),
+      ...(place === undefined ? {} : { place }),
     })),
     teacher: teacher === null ? null : { outline: polygon(teacher.outline) },
     mat: { length: millimetresFromMetres(mat.length), width: millimetresFromMetres(mat.width) },

@@ -28,7 +28,7 @@ export function floorPartOf(document: HallDocument): FloorPart {
       outline: inMillimetres(it.outline),
       movable: it.movable ?? false,
     })),
-    keepClear: document.keepClear.map(({ label, outline, door }) => ({
+    keepClear: document.keepClear.map(({ label, outline, door, place }) => ({
       label,
       outline: inMillimetres(outline),
       ...(door === undefined
@@ -40,6 +40,7 @@ export function floorPartOf(document: HallDocument): FloorPart {
               open: pointInMillimetres(door.open),
             },
           }),
+      ...(place === undefined ? {} : { place }),
     })),
     teacher: document.teacher === null ? null : { outline: inMillimetres(document.teacher.outline) },
     mat: { length: millimetres(mat.length), width: millimetres(mat.width) },

@@ -28,7 +28,7 @@ function strip(from: Point, to: Point, width: number): Polygon {
 }
 
 /** The first and the last middle and those between where the way has to turn. */
-function turnsOf(grid: WayGrid, cells: readonly number[]): readonly Point[] {
+export function turnsOf(grid: WayGrid, cells: readonly number[]): readonly Point[] {
   const points = cells.map((cell) => middleOfCell(grid, cell));
   const [first] = points;
   if (first === undefined) return [];

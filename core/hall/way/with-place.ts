@@ -1,7 +1,7 @@
 import { bad, formatLength, good, problem, type Problem, type Result } from "#core/words";
 import type { Polygon } from "#kernels/geometry";
 import type { CountedPlan } from "../gain/gain-types.ts";
-import type { Hall } from "../hall.ts";
+import type { Hall, KeepClear } from "../hall.ts";
 import { hallFrame } from "../hall-frame.ts";
 import type { NamedMats } from "../mat-in-words.ts";
 import { placeWords } from "../plan-in-words.ts";
@@ -49,7 +49,7 @@ export function withPlace<Plan extends CountedPlan>(
   if (problems.length > 0) return bad(...problems);
   let best: WithPlace<Plan> | undefined;
   for (const { bay: outline, way } of placeCandidates(hall, bay, plan.mats, wayWidth, tries)) {
-    const zones = [{ label, outline }, ...way.map((leg) => ({ label: `Way to: ${label}`, outline: leg }))];
+    const zones = zonesOf(hall, label, outline, way);
     const changed = {
       ...hall,
       keepClear: [...hall.keepClear, ...zones],
@@ -62,6 +62,26 @@ export function withPlace<Plan extends CountedPlan>(
     best = { hall: changed, plan: solved, lost, bay: outline, way, sentence };
   }
   return best === undefined ? bad(noRoom(bay, wayWidth)) : good(best);
+}
+
+/** The bay and the legs of its way, numbered after the places that the hall has already. */
+function zonesOf(
+  { keepClear }: Hall,
+  label: string,
+  bay: Polygon,
+  way: readonly Polygon[],
+): readonly KeepClear[] {
+  const number = 1 + Math.max(0, ...keepClear.map((it) => it.place?.number ?? 0));
+  return [
+    { label, outline: bay, place: { number, part: "bay" } },
+    ...way.map(
+      (outline): KeepClear => ({
+        label: `Way to: ${label}`,
+        outline,
+        place: { number, part: "way" },
+      }),
+    ),
+  ];
 }
 
 function sizeProblems({ length, width }: Bay): readonly Problem[] {
