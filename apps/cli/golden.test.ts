@@ -27,6 +27,10 @@ const screens = {
   "price-tuesday-json": ["price", "prices.json", "--json"],
   "price-ladder-that-does-not-hold": ["price", "ladder-that-does-not-hold.json"],
   "price-gone-wrong": ["price", "prices-gone-wrong.json"],
+  "opening-barn": ["opening", "opening-barn.json"],
+  "opening-barn-json": ["opening", "opening-barn.json", "--json"],
+  "opening-after": ["opening", "opening-after.json"],
+  "opening-gone-wrong": ["opening", "opening-gone-wrong.json"],
   "help-price": ["help", "price"],
 } as const;
 

@@ -1,5 +1,6 @@
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
+import { openingDocumentSchema } from "#core/outlook";
 import {
   compareDocumentSchema,
   eveningDocumentSchema,
@@ -15,6 +16,7 @@ const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["pass", passDocumentSchema],
   ["compare", compareDocumentSchema],
   ["price", priceDocumentSchema],
+  ["opening", openingDocumentSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

@@ -6,6 +6,7 @@ import { evening } from "./commands/evening.ts";
 import { exportCommand } from "./commands/export.ts";
 import { fit } from "./commands/fit.ts";
 import { importCommand } from "./commands/import.ts";
+import { opening } from "./commands/opening.ts";
 import { pass } from "./commands/pass.ts";
 import { price } from "./commands/price.ts";
 import { restore } from "./commands/restore.ts";
@@ -21,6 +22,7 @@ export const commands: readonly Command[] = [
   pass,
   compare,
   price,
+  opening,
   schema,
   exportCommand,
   importCommand,

@@ -171,6 +171,24 @@ const zoo = {
     "survey-of-a-negative-crowd": "survey-heads-out-of-range",
     "tax-takes-all": "share-out-of-range",
   },
+  opening: {
+    "costs-negative": "money-negative",
+    "costs-without-a-currency": "currency-missing",
+    "cut-off": "input-not-json",
+    "mats-a-fraction": "count-not-whole",
+    "mats-a-million": "count-out-of-range",
+    "mats-negative": "count-out-of-range",
+    "more-came-again-than-came": "returned-more-than-came",
+    "more-came-than-accepted": "came-more-than-accepted",
+    "pairs-in-words": "document-wrong-kind",
+    "pairs-one-and-a-half": "count-not-whole",
+    "posted-for-the-teacher-only": "room-none",
+    "risk-in-per-cent": "risk-out-of-range",
+    "risk-nought": "risk-out-of-range",
+    "turn-up-in-per-cent": "share-out-of-range",
+    "turn-up-in-words": "document-wrong-kind",
+    "turn-up-missing": "document-missing",
+  },
   class: {
     "closure-backwards": "closure-backwards",
     "costs-missing": "document-missing",
@@ -191,6 +209,7 @@ const commands = {
   pass: ["pass"],
   compare: ["compare"],
   price: ["price"],
+  opening: ["opening"],
   class: ["import", "class"],
 } as const;
 const data = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
@@ -204,7 +223,9 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(join(data, ".."), { recursive: true }));
 
-describe.each(["hall", "evening", "pass", "compare", "price", "class"] as const)("every ugly %s", (kind) => {
+const ugly = ["hall", "evening", "pass", "compare", "price", "opening", "class"] as const;
+
+describe.each(ugly)("every ugly %s", (kind) => {
   it("is in the list, and the other way round", () => {
     const files = readdirSync(join(folder, kind)).sort();
     expect(files).toEqual(

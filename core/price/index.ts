@@ -41,7 +41,7 @@ export {
   type WeeksLine,
 } from "./pass/pass-use-by.ts";
 export { type ClosedSpan, type HoldersCalendar, type UseByDate, useByDate } from "./pass/use-by-date.ts";
-export { type AmountWriter, plainAmount, type PartLine, type Reply } from "./reply.ts";
+export { type AmountWriter, coinText, plainAmount, type PartLine, partLines, type Reply } from "./reply.ts";
 export {
   type HeadsChance,
   type TermChance,
@@ -124,3 +124,4 @@ export type {
   PriceJson,
   StudioJson,
 } from "./question/price-json.ts";
+export { withoutNoise } from "./without-noise.ts";

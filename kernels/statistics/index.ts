@@ -1,4 +1,5 @@
 export { betaBinomial } from "./beta-binomial.ts";
+export { betaQuantile } from "./beta-quantile.ts";
 export { binomialAtLeast, binomialAtMost, binomialPmf } from "./binomial.ts";
 export { cappedCount, expectedMinimum, expectedOver } from "./capped-count.ts";
 export { convolve, convolveTimes } from "./convolve.ts";
