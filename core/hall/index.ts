@@ -97,8 +97,11 @@ export { type ClearWay, clearWay, type StuckMat } from "./way/clear-way.ts";
 export { waysToDoors } from "./way/ways-to-doors.ts";
 export { type Bay, type PlaceOptions, type WithPlace, withPlace } from "./way/with-place.ts";
 export { closeMeasuredWalls } from "./measuring/close-measured-walls.ts";
-export type { AdjustedMeasure, ClosedWalls, Suspect } from "./measuring/closed-walls-types.ts";
+export type { AdjustedMeasure, ClosedWalls, NextDiagonal, Suspect } from "./measuring/closed-walls-types.ts";
 export type { MeasuredDiagonal, MeasuredWall, MeasureKind } from "./measuring/measured-walls.ts";
+export { type ReplacedOutline, replacedOutline } from "./measuring/replaced-outline.ts";
+export { straightened } from "./measuring/straightened.ts";
+export { type KnownDistance, type TracedPlan, type Tracing, tracedPlan } from "./measuring/traced-plan.ts";
 export { arrangedPlan } from "./arrangement/arranged-plan.ts";
 export { type ArrangementRow, arrangementRow, USUAL_WAY } from "./arrangement/arrangement-row.ts";
 export {

@@ -19,6 +19,12 @@ export type ClosedWalls = {
    * same, and where all closes. The explanation that is taken where there is no suspect.
    */
   readonly notSquareBy: number | null;
+  /** corners whose turn nobody told and the lengths leave open by more than 2° */
+  readonly open: readonly number[];
+  /** whether nothing checks the lengths: as many were measured as the shape needs, and not one more */
+  readonly unchecked: boolean;
+  /** which diagonal to measure next; null where none is needed or none can be taped */
+  readonly next: NextDiagonal | null;
   readonly measures: readonly AdjustedMeasure[];
   readonly sentences: readonly string[];
 };
@@ -41,9 +47,23 @@ export type AdjustedMeasure = {
   readonly kind: MeasureKind;
   readonly index: number;
   readonly name: string;
-  readonly measured: number;
+  /** null for a turn that nobody told */
+  readonly measured: number | null;
   /** in the outline */
   readonly adjusted: number;
   /** a slip smaller than this would most likely not be noticed; null where nothing checks the measure */
   readonly noticedFrom: number | null;
+};
+
+/** A diagonal worth measuring. */
+export type NextDiagonal = {
+  readonly from: number;
+  readonly to: number;
+  /** "the diagonal A–C" */
+  readonly name: string;
+  /** millimetres in the outline as it is now */
+  readonly expected: number;
+  /** the shape is open without it, several measures may be wrong, or nothing checks the corners yet */
+  readonly why: "pin" | "tell" | "check";
+  readonly says: string;
 };

@@ -12,6 +12,8 @@ export type FittedOutline = {
    * of each measure, from 0 to 1, how much of a slip in it shows against the others: 0 where nothing else checks it
    */
   readonly checked: readonly number[];
+  /** the covariance of the unknowns, square millimetres */
+  readonly covariance: readonly (readonly number[])[];
 };
 
 /** Far more than the three to eight that halls take. */
@@ -35,13 +37,14 @@ export function fitOutline(measures: readonly Measure[], first: Polygon): Fitted
     const still = shift.every((it) => Math.abs(it) < STILL);
     outline = better.outline;
     misfit = better.misfit;
-    if (still || better.given) return { outline, misfit, checked: checkedOf(measures, slopes, inverse) };
+    if (still || better.given)
+      return { outline, misfit, checked: checkedOf(measures, slopes, inverse), covariance: inverse };
   }
   return undefined;
 }
 
 /** Unknowns: x of the second corner, then x and y of each later one. */
-function unknownsOf(corner: number): readonly [x: number | undefined, y: number | undefined] {
+export function unknownsOf(corner: number): readonly [x: number | undefined, y: number | undefined] {
   if (corner === 0) return [undefined, undefined];
   return corner === 1 ? [0, undefined] : [2 * corner - 3, 2 * corner - 2];
 }
@@ -63,7 +66,8 @@ function linearised(measures: readonly Measure[], outline: Polygon) {
   return { slopes, inverse: inverseOf(normal) };
 }
 
-function slopesOf(measure: Measure, outline: Polygon): readonly Slope[] {
+/** How the measure changes with each unknown that it depends on. */
+export function slopesOf(measure: Pick<Measure, "corners">, outline: Polygon): readonly Slope[] {
   return predicted(outline, measure).slopes.flatMap(({ corner, x, y }) => {
     const [forX, forY] = unknownsOf(corner);
     return [

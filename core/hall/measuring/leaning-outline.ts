@@ -19,12 +19,17 @@ export function leaningOutline(
   measures: readonly Measure[],
   first: FittedOutline,
 ): LeaningOutline | undefined {
-  const loose = measures.map((it) => (it.kind === "turn" ? { ...it, error: LOOSE } : it));
+  if (!measures.some(isToldTurn)) return undefined;
+  const loose = measures.map((it) => (isToldTurn(it) ? { ...it, error: LOOSE } : it));
   const fitted = fitOutline(loose, first.outline);
   if (fitted === undefined || standsOut(loose, fitted) || crossesItself(fitted.outline) !== null)
     return undefined;
   const off = loose
-    .filter((it) => it.kind === "turn")
+    .filter(isToldTurn)
     .map((it) => Math.abs(residual(it, predicted(fitted.outline, it).value)));
   return { fitted, degrees: Math.round((Math.max(...off) * 1800) / Math.PI) / 10 };
+}
+
+function isToldTurn({ kind, told }: Measure): boolean {
+  return kind === "turn" && told;
 }

@@ -43,7 +43,7 @@ function standardised(measures: readonly Measure[], { outline, checked }: Fitted
 export function likelyWrong(measures: readonly Measure[], fitted: FittedOutline): readonly Doubt[] {
   const sizes = standardised(measures, fitted);
   const tried = [...measures.keys()]
-    .filter((index) => (sizes[index] ?? 0) > 0)
+    .filter((index) => (sizes[index] ?? 0) > 0 && measures[index]?.told === true)
     .sort((a, b) => (sizes[b] ?? 0) - (sizes[a] ?? 0))
     .slice(0, MOST_TRIED);
   const doubts = tried
@@ -66,5 +66,7 @@ function withoutOne(measures: readonly Measure[], index: number, fitted: FittedO
 
 /** Whether some measure is further from the rest than one sound measure in a thousand. */
 export function standsOut(measures: readonly Measure[], fitted: FittedOutline): boolean {
-  return Math.max(...standardised(measures, fitted)) > STANDS_OUT;
+  return standardised(measures, fitted).some(
+    (size, index) => size > STANDS_OUT && measures[index]?.told === true,
+  );
 }

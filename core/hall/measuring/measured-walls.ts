@@ -3,6 +3,8 @@ export type MeasuredWall = {
   readonly length: number;
   /** at its end, to the left (anticlockwise) above 0; a right angle to the left, 90, unless told */
   readonly turn?: number;
+  /** false where only the side is known to which one turns, by the sign of `turn`, and not how far */
+  readonly turnKnown?: boolean;
 };
 
 /** Straight from one corner to another, by their index: corner 0 is where the first wall begins. */
@@ -22,6 +24,8 @@ export type Measure = {
   readonly corners: readonly number[];
   readonly value: number;
   readonly error: number;
+  /** false for a turn that nobody measured or judged */
+  readonly told: boolean;
 };
 
 const DEGREE = Math.PI / 180;
@@ -34,15 +38,25 @@ const TAPE_ERROR = 10;
  */
 const SQUARE_ERROR = 0.25 * DEGREE;
 const ANGLE_ERROR = 1.5 * DEGREE;
+/** An untold turn lies anywhere from 0° to 180° on its side: it pulls less than a millionth of what a length does. */
+const UNTOLD_ERROR = 45 * DEGREE;
 
 export function turnOf({ turn = 90 }: MeasuredWall): number {
   return turn;
 }
 
-/** Walls first, then diagonals, then turns, each in the order in which they were given. */
+export function turnIsKnown({ turnKnown = true }: MeasuredWall): boolean {
+  return turnKnown;
+}
+
+/**
+ * Walls first, then diagonals, then turns, each in the order in which they were given. An untold turn has the value
+ * from which the search begins, in degrees in `begin`.
+ */
 export function measuresOf(
   walls: readonly MeasuredWall[],
   diagonals: readonly MeasuredDiagonal[],
+  begin: readonly number[] = walls.map(turnOf),
 ): readonly Measure[] {
   const corner = (index: number): number => index % walls.length;
   return [
@@ -53,6 +67,7 @@ export function measuresOf(
         corners: [index, corner(index + 1)],
         value: length,
         error: TAPE_ERROR,
+        told: true,
       }),
     ),
     ...diagonals.map(
@@ -62,6 +77,7 @@ export function measuresOf(
         corners: [from, to],
         value: length,
         error: TAPE_ERROR,
+        told: true,
       }),
     ),
     ...walls.map(
@@ -69,9 +85,15 @@ export function measuresOf(
         kind: "turn",
         index: corner(index + 1),
         corners: [index, corner(index + 1), corner(index + 2)],
-        value: turnOf(wall) * DEGREE,
-        error: turnOf(wall) % 90 === 0 ? SQUARE_ERROR : ANGLE_ERROR,
+        value: (begin[index] ?? turnOf(wall)) * DEGREE,
+        error: turnError(wall),
+        told: turnIsKnown(wall),
       }),
     ),
   ];
+}
+
+function turnError(wall: MeasuredWall): number {
+  if (!turnIsKnown(wall)) return UNTOLD_ERROR;
+  return turnOf(wall) % 90 === 0 ? SQUARE_ERROR : ANGLE_ERROR;
 }

@@ -1,7 +1,7 @@
-import { formatLength, problem, type Problem } from "#core/words";
+import { formatLength, type LengthUnits, problem, type Problem } from "#core/words";
 import { LONGEST_FLOOR } from "../check-floor.ts";
 import { cornerName } from "../corner-names.ts";
-import { type MeasuredDiagonal, type MeasuredWall, turnOf } from "./measured-walls.ts";
+import { type MeasuredDiagonal, type MeasuredWall, turnIsKnown, turnOf } from "./measured-walls.ts";
 
 /** More walls than a tape is patient for; so many still adjust within a second. */
 const MOST_WALLS = 60;
@@ -14,6 +14,7 @@ const MOST_DIAGONALS = 200;
 export function tapeProblems(
   walls: readonly MeasuredWall[],
   diagonals: readonly MeasuredDiagonal[],
+  units: LengthUnits,
 ): readonly Problem[] {
   if (walls.length < 3 || walls.length > MOST_WALLS) return [countProblem(walls.length)];
   if (diagonals.length > MOST_DIAGONALS) {
@@ -22,10 +23,15 @@ export function tapeProblems(
   }
   const figures = [
     ...walls.flatMap((wall, index) => [
-      ...lengthProblems(wall.length, `walls[${index}].length`, `Wall ${index + 1}`),
+      ...lengthProblems(
+        wall.length,
+        `walls[${index}].length`,
+        `Wall ${cornerName(index)}–${cornerName((index + 1) % walls.length)}`,
+        units,
+      ),
       ...turnProblems(turnOf(wall), `walls[${index}].turn`, index),
     ]),
-    ...diagonals.flatMap((it, index) => diagonalProblems(it, index, walls.length)),
+    ...diagonals.flatMap((it, index) => diagonalProblems(it, index, walls.length, units)),
   ];
   return figures.length > 0 ? figures : sumProblems(walls);
 }
@@ -35,12 +41,19 @@ function countProblem(count: number): Problem {
   return problem("walls-count", "walls", says, `Measure from 3 to ${MOST_WALLS} walls, once round the hall.`);
 }
 
-function lengthProblems(length: number, place: string, name: string): readonly Problem[] {
+function lengthProblems(length: number, place: string, name: string, units: LengthUnits): readonly Problem[] {
   if (length >= 1 && length <= LONGEST_FLOOR) return [];
   const says = Number.isFinite(length)
-    ? `${name} is ${formatLength(length, "metric")} long.`
+    ? `${name} is ${formatLength(length, units)} long.`
     : `${name} has no length.`;
-  return [problem("measure-length", place, says, "Give a length over nothing and up to 200 m.")];
+  return [
+    problem(
+      "measure-length",
+      place,
+      says,
+      `Give a length over nothing and up to ${formatLength(LONGEST_FLOOR, units)}.`,
+    ),
+  ];
 }
 
 function turnProblems(turn: number, place: string, index: number): readonly Problem[] {
@@ -54,6 +67,7 @@ function diagonalProblems(
   { from, to, length }: MeasuredDiagonal,
   index: number,
   corners: number,
+  units: LengthUnits,
 ): readonly Problem[] {
   const place = `diagonals[${index}]`;
   const isCorner = (it: number): boolean => Number.isInteger(it) && it >= 0 && it < corners;
@@ -67,15 +81,23 @@ function diagonalProblems(
     const says = `Diagonal ${index + 1} runs from corner ${cornerName(from)} to ${cornerName(to)}, which is ${apart === 0 ? "the same corner" : "a wall"}.`;
     return [problem("diagonal-corners", place, says, "Measure to a corner that no wall joins to the first.")];
   }
-  return lengthProblems(length, `${place}.length`, `Diagonal ${cornerName(from)}–${cornerName(to)}`);
+  return lengthProblems(length, `${place}.length`, `Diagonal ${cornerName(from)}–${cornerName(to)}`, units);
 }
 
 /** Once round is 360°; eleven corners told by eye are some degrees off. */
 const ROUND_WITHIN = 20;
 
 function sumProblems(walls: readonly MeasuredWall[]): readonly Problem[] {
-  const sum = walls.reduce((total, wall) => total + turnOf(wall), 0);
-  if (Math.abs(Math.abs(sum) - 360) <= ROUND_WITHIN) return [];
+  const sum = walls.reduce((total, wall) => total + (turnIsKnown(wall) ? turnOf(wall) : 0), 0);
+  const untold = walls.filter((wall) => !turnIsKnown(wall));
+  const [left, right] = [
+    untold.filter((it) => turnOf(it) > 0).length,
+    untold.filter((it) => turnOf(it) <= 0).length,
+  ];
+  // an untold turn may be anything from 0° to 180° to its side
+  const reaches = (round: number): boolean =>
+    round >= sum - 180 * right - ROUND_WITHIN && round <= sum + 180 * left + ROUND_WITHIN;
+  if (reaches(360) || reaches(-360)) return [];
   const says = `The turns add up to ${Math.round(Math.abs(sum))}°, and once round is 360°.`;
   const next = "Tell at which corners you turned the other way, or how far where it was not a right angle.";
   return [problem("turns-do-not-close", "walls", says, next)];
