@@ -11,6 +11,7 @@ export type { LostRow, MonthRow, YearPart } from "./year-part.ts";
 export type { ChangeRow, ChangesPart } from "./changes-part.ts";
 export type { CoursesPart } from "./courses-part.ts";
 export type { CurvePart, DrawnCurve } from "./curve-part.ts";
+export type { HigherPart } from "./higher-part.ts";
 export type { LadderPart } from "./ladder-part.ts";
 export type { PassesPart, PassRow } from "./passes-part.ts";
 export { type PriceSheet, type PriceSheetInput, priceSheet } from "./price-sheet.ts";

@@ -85,13 +85,16 @@ const places: readonly (readonly [string, string])[] = [
   ["studio", "planning.studio"],
   ["dispersion", "planning.dispersion"],
   ["sessions", "planning.termEvenings"],
+  ["rises[0]", "planning.rise"],
+  ["target", "planning.target"],
   ["perHead", "costs.perHead"],
 ];
 
 /** A problem of the price document, told at the place of the class that it comes from. */
 export function atTheClass(problem: Problem): Problem {
-  const found = places.find(([from]) => new RegExp(`^${from}($|[.[])`).test(problem.place));
+  const { place } = problem;
+  const found = places.find(([from]) => place.startsWith(from) && /^($|[.[])/.test(place.slice(from.length)));
   if (found === undefined) return problem;
   const [from, to] = found;
-  return { ...problem, place: `${to}${problem.place.slice(from.length)}` };
+  return { ...problem, place: `${to}${place.slice(from.length)}` };
 }

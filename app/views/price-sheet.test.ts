@@ -75,6 +75,34 @@ test("courses and a year by the month tell what a late joiner pays and what come
   expect(year?.lines[0]).toEqual({ label: "The year", sum: "8.50 × 45 sessions", amount: "382.50" });
 });
 
+test("a rise tells what it can lose, and a wanted pay its price, with sums that a pencil follows", () => {
+  expect(sheet().higher.kind).toBe("missing");
+  const pay = { perHour: "20.00", taxShare: 0.2 };
+  const { higher } = planned({ ...tuesdays.planning, rise: "1.00", target: pay });
+  if (higher.kind !== "ready") throw new Error(higher.kind);
+  // 1.00 ÷ (11.00 − 0.20) = 9.3 % of the 4 who pay singles; 5 + 3.60 + 0.80 = 9.40 brought, a tenth more 10.34:
+  // 0.94 ÷ (10.34 − 0.20) = 9.3 % of 8
+  expect(higher.says.slice(0, 2)).toEqual([
+    "With the single at £11.00 instead of £10.00 an evening is level if no more than 9.3 %, 0.4 people, of those who pay singles go.",
+    "With every price up by as much in proportion, one person brings £10.34 instead of £9.40, and an evening is level if no more than 9.3 %, 0.7 people, of all the people go.",
+  ]);
+  // 125 min at 20.00 an hour is 41.67; ÷ 0.8 is 52.08
+  const target = higher.workings.find(({ title }) => title === "The price for the pay you want");
+  expect(target?.lines[0]).toMatchObject({
+    sum: "125 min ÷ 60 × 20.00 ÷ 0.8 kept after tax",
+    amount: "52.0833",
+  });
+  expect(higher.says.join(" ")).toMatch(/Your single of £10\.00 is £\d+\.\d\d less than that\./);
+});
+
+test("a pay that cannot be meant is told at its place and keeps back nothing else", () => {
+  const asked = planned({ ...tuesdays.planning, rise: "much" });
+  expect(asked.higher.kind === "unsound" && asked.higher.problems.map(({ place }) => place)).toEqual([
+    "planning.rise",
+  ]);
+  expect(asked.sure.kind).toBe("ready");
+});
+
 test("the course and what people choose to pay count in what one person brings", () => {
   const prices = { ...tuesdays.prices, passes: [], payWhatYouCan: { floor: "4.00", average: "6.00" } };
   const { ladder } = planned(tuesdays.planning, { prices, mix: { single: 0.5, "pay-what-you-can": 0.5 } });

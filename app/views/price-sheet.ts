@@ -3,6 +3,7 @@ import { type ChangesPart, changesPart } from "./changes-part.ts";
 import type { ClassSheetInput } from "./class-sheet-input.ts";
 import { type CoursesPart, coursesPart } from "./courses-part.ts";
 import { type CurvePart, curvePart } from "./curve-part.ts";
+import { type HigherPart, higherPart } from "./higher-part.ts";
 import { type LadderPart, ladderPart } from "./ladder-part.ts";
 import { type PassesPart, passesPart } from "./passes-part.ts";
 import { pricesAsked } from "./prices-asked.ts";
@@ -26,6 +27,8 @@ export type PriceSheet = {
   readonly sure: SurePart;
   /** which single price leaves most */
   readonly curve: CurvePart;
+  /** what a rise may lose, and the price for a wanted pay */
+  readonly higher: HigherPart;
   readonly studio: StudioPart;
   /** what would change the answer, the nearest first */
   readonly changes: ChangesPart;
@@ -40,6 +43,7 @@ export function priceSheet(input: PriceSheetInput): PriceSheet {
     passes: passesPart(input),
     sure: surePart(input, asked),
     curve: curvePart(input, asked),
+    higher: higherPart(input, asked),
     studio: studioPart(input, asked),
     changes: changesPart(input, asked),
   };

@@ -1,3 +1,4 @@
+import type { Planning } from "#core/class";
 import { type PriceDocumentInput, type PriceJson, priceAnswer } from "#core/price";
 import { good, type Result } from "#core/words";
 import { priceQuestion, type ReadyQuestion } from "./price-question.ts";
@@ -12,6 +13,8 @@ export type PricesAsked =
       readonly answer: Answered;
       /** with her beliefs and the prices nearby; null while there are none */
       readonly curve: Answered | null;
+      /** with a rise or a pay that she thinks of; null while there is neither */
+      readonly higher: Answered | null;
       /** with a studio's offer; null while there is none */
       readonly studio: Answered | null;
     })
@@ -22,19 +25,37 @@ export type PricesAsked =
 export function pricesAsked(input: PriceSheetInput): PricesAsked {
   const question = priceQuestion(input);
   if (question.kind !== "ready") return question;
-  const { beliefs = [], survey = "", studio } = input.document.planning ?? {};
-  const curve: Partial<PriceDocumentInput> | null =
-    beliefs.length === 0 && survey.trim() === ""
-      ? null
-      : { survey, ...(beliefs.length === 0 ? {} : { beliefs: [...beliefs] }) };
-  const offer: Partial<PriceDocumentInput> | null = studio === undefined ? null : { studio };
+  const { curve, higher, offer } = wishesOf(input.document.planning ?? {});
   const ask = (more: Partial<PriceDocumentInput> | null): Answered => {
     const read = priceAnswer({ ...question.document, ...more }, (exact) => input.money(exact));
     return read.ok ? good(read.value.json) : read;
   };
-  const whole = ask({ ...curve, ...offer });
-  if (whole.ok) {
-    return { ...question, answer: whole, curve: curve && whole, studio: offer && whole };
-  }
-  return { ...question, answer: ask(null), curve: curve && ask(curve), studio: offer && ask(offer) };
+  const whole = ask({ ...curve, ...higher, ...offer });
+  const part = (wish: Wish): Answered | null => (wish === null ? null : whole.ok ? whole : ask(wish));
+  return {
+    ...question,
+    answer: whole.ok ? whole : ask(null),
+    curve: part(curve),
+    higher: part(higher),
+    studio: part(offer),
+  };
+}
+
+type Wish = Partial<PriceDocumentInput> | null;
+
+/** What the planning asks besides the prices themselves; null where it asks nothing. */
+function wishesOf({ beliefs = [], survey = "", rise, target, studio }: Planning): {
+  readonly curve: Wish;
+  readonly higher: Wish;
+  readonly offer: Wish;
+} {
+  const nothing = beliefs.length === 0 && survey.trim() === "";
+  return {
+    curve: nothing ? null : { survey, ...(beliefs.length === 0 ? {} : { beliefs: [...beliefs] }) },
+    higher:
+      rise === undefined && target === undefined
+        ? null
+        : { ...(rise === undefined ? {} : { rises: [rise] }), ...(target === undefined ? {} : { target }) },
+    offer: studio === undefined ? null : { studio },
+  };
 }

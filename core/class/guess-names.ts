@@ -31,6 +31,7 @@ const names: Readonly<Record<string, string>> = {
   "planning.dispersion": "how unevenly people come",
   "planning.termEvenings": "the evenings of a term",
   "planning.beliefs": "what you believe of other prices",
+  "planning.target.taxShare": "what tax takes",
   "planning.studio": "what the studio offers",
   "year.from": "the first day of the year",
   "year.until": "the last day of the year",

@@ -37,6 +37,11 @@ export const planningSchema = z.object({
     .array(z.object({ price: money, heads: z.number() }))
     .optional()
     .describe("at that single price so many would like to come"),
+  rise: money.optional().describe("a rise of the single price that she thinks of"),
+  target: z
+    .object({ perHour: money, taxShare: z.number().describe("the part that goes in tax, 0.2 is a fifth") })
+    .optional()
+    .describe("what she wants for an hour from door to door, after tax"),
   survey: z.string().optional().describe("prices nearby, a line for each: where; price; heads"),
   halls: z
     .record(z.string(), hallForClassSchema)

@@ -1,4 +1,4 @@
-import { passUseBy, readDemand, readStudio } from "#core/price";
+import { passUseBy, readDemand, readPart, readStudio } from "#core/price";
 import { bad, type CurrencyCode, good, type Problem, problem, type Result, readAmount } from "#core/words";
 import type { Planning } from "./planning-document.ts";
 import { readPlanningHalls } from "./read-planning-halls.ts";
@@ -7,11 +7,12 @@ import { usualPlanning } from "./planning-of.ts";
 /**
  * What a planning says, looked at as far as it stands alone; whether beliefs make a curve is told with the
  * answer. Problems: those of a pass and of amounts, "dispersion-out-of-range", "heads-out-of-range",
- * "sessions-out-of-range", "survey-too-long".
+ * "sessions-out-of-range", "share-out-of-range", "survey-too-long".
  */
 export function readPlanning(planning: Planning | undefined, currency: CurrencyCode): Result<null> {
   if (planning === undefined) return good(null);
   const { attendance, confidence, dispersion, termEvenings, beliefs = [], survey = "" } = planning;
+  const { rise, target } = planning;
   const problems = [
     ...problemsOf(
       passUseBy({
@@ -30,6 +31,8 @@ export function readPlanning(planning: Planning | undefined, currency: CurrencyC
         ...problemsOf(readDemand(heads, 1, place)),
       ];
     }),
+    ...(rise === undefined ? [] : problemsOf(readAmount(rise, currency, "planning.rise"))),
+    ...(target === undefined ? [] : targetProblems(target, currency)),
     ...lengthOf(survey),
     ...problemsOf(readPlanningHalls(planning.halls, currency)),
     ...problemsOf(readStudio(planning.studio, currency, "planning.studio")),
@@ -48,6 +51,17 @@ function evenings(count: number): readonly Problem[] {
   const says = `${count} evenings are no term.`;
   const next = `Give whole evenings, 1 to ${MOST_EVENINGS}.`;
   return [problem("sessions-out-of-range", "planning.termEvenings", says, next)];
+}
+
+function targetProblems(
+  { perHour, taxShare }: NonNullable<Planning["target"]>,
+  currency: CurrencyCode,
+): readonly Problem[] {
+  const place = "planning.target";
+  return [
+    ...problemsOf(readAmount(perHour, currency, `${place}.perHour`)),
+    ...problemsOf(readPart(taxShare, `${place}.taxShare`)),
+  ];
 }
 
 const LONGEST_SURVEY = 20_000;

@@ -20,6 +20,7 @@ export {
 export type { Evening, EveningAnswer, EveningMinutes, HeadsLine, Payer } from "./evening-types.ts";
 export { payerKey, payerName } from "./payer-key.ts";
 export { type ReadEvening, readEvening, readHeads } from "./read-evening.ts";
+export { readPart } from "./read-part.ts";
 export { readPayers } from "./read-payers.ts";
 export { yieldOf } from "./yield.ts";
 export { readCurrency, type WorkingLine } from "#core/words";

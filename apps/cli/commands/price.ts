@@ -29,6 +29,8 @@ hour with one of your own. In the JSON chances lie between 0 and 1.`,
 const headings: Readonly<Record<string, string>> = {
   yield: "What one person brings",
   heads: "How many come, and what an evening leaves",
+  rise: "What a price rise can lose and still be level",
+  target: "The price for the pay you want",
   studio: "An hour from door to door",
 };
 

@@ -6,6 +6,7 @@ import type { Opened } from "../drafts/use-draft.ts";
 import type { Listed } from "../drafts/use-practice.ts";
 import { ChangesSection } from "../prices/changes-section.tsx";
 import { CurveSection } from "../prices/curve-section.tsx";
+import { HigherSection } from "../prices/higher-section.tsx";
 import { PassesSection } from "../prices/passes-section.tsx";
 import { StudioSection } from "../prices/studio-section.tsx";
 import { SureSection } from "../prices/sure-section.tsx";
@@ -39,6 +40,7 @@ const contents = [
   ["passes", "How long a pass runs"],
   ["sure", "How sure an evening is"],
   ["curve", "Which price"],
+  ["higher", "A higher price"],
   ["studio", "Own class or studio"],
   ["change", "What would change this"],
   ["year", "The year"],
@@ -94,6 +96,7 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Pr
       <PassesSection {...part} asked={answers.asked} typed={draft.typed} />
       <SureSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
       <CurveSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
+      <HigherSection {...part} asked={answers.asked} typed={draft.typed} />
       <StudioSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
       <ChangesSection asked={answers.asked} typed={draft.typed} />
       <YearSection {...part} practice={practice} answers={answers} typed={draft.typed} />

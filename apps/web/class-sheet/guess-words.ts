@@ -41,6 +41,7 @@ const words: Readonly<Record<string, string>> = {
   "planning.dispersion": "how uneven evenings are",
   "planning.termEvenings": "the evenings of a term",
   "planning.beliefs": "what you believe of other prices",
+  "planning.target.taxShare": "what tax takes",
   "planning.studio": "what the studio offers",
   "year.from": "when the year begins",
   "year.until": "when the year ends",

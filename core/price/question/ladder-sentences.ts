@@ -2,7 +2,6 @@ import { Fraction } from "fraction.js";
 import { chanceText, plainDecimal } from "../chance-text.ts";
 import { payerInWords } from "../payer-key.ts";
 import { lowestTier, underEvening } from "./price-parts.ts";
-import type { RiseSum } from "./price-sums.ts";
 import { amounts, type PricedInWords } from "./priced-in-words.ts";
 
 /** What one person brings, by what least, who pays under the evening, and whether the ladder holds. */
@@ -39,28 +38,5 @@ function displacedPart(priced: PricedInWords): readonly string[] {
   const turned = plainDecimal(displaced.displaced, 2);
   return [
     `When it is full cheaper places keep out up to ${turned} singles an evening on average, ${amounts(priced)(displaced.costs)} an evening.`,
-  ];
-}
-
-export function risePart(priced: PricedInWords): readonly string[] {
-  return priced.sums.rises.map((rise) => riseSentence(rise, priced));
-}
-
-function riseSentence({ rise, from, loss }: RiseSum, priced: PricedInWords): string {
-  const amount = amounts(priced);
-  const step = `From ${amount(from)} to ${amount(from.add(rise))}`;
-  if (loss === null) return `${step} a head still costs more than it brings.`;
-  const heads = plainDecimal(loss.valueOf() * priced.question.demand.mean, 1);
-  return `${step} an evening is level if no more than ${chanceText(Math.min(1, loss.valueOf()))} of the people go, ${heads} of them.`;
-}
-
-export function targetPart(priced: PricedInWords): readonly string[] {
-  const { target } = priced.sums;
-  if (target === null) return [];
-  const amount = amounts(priced);
-  const single =
-    target.single === null ? "" : `; with the same mix that is a single of ${amount(target.single)}`;
-  return [
-    `For the pay you want one person must bring ${amount(target.yield)} on average${single}. What tax takes is an estimate: ask the tax authority.`,
   ];
 }

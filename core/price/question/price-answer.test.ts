@@ -128,12 +128,49 @@ test("PRICE-93 a rise, a target and courses are told to the coin", () => {
       monthly: { perSession: "8.50", sessionsPerYear: 40 },
     },
   });
-  // 1.00 ÷ (10.00 + 1.00 − 0.50) = 9.5 %, 0.95 people
+  // of the 5 who pay singles 1.00 ÷ (10.00 + 1.00 − 0.50) = 9.5 %, 0.48 people; all prices a tenth up bring
+  // 9.90 instead of 9.00: 0.90 ÷ (9.90 − 0.50) = 9.6 % of 10
   expect(json.rises).toEqual([
-    { rise: "1.00", from: "10.00", until: "11.00", levelLoss: 0.0952380952381, heads: 0.952380952381 },
+    {
+      rise: "1.00",
+      single: {
+        from: "10.00",
+        until: "11.00",
+        levelLoss: 0.0952380952381,
+        heads: 0.47619047619,
+        says: "With the single at 11.00 GBP instead of 10.00 GBP an evening is level if no more than 9.5 %, 0.5 people, of those who pay singles go.",
+      },
+      all: {
+        from: "9.00",
+        until: "9.90",
+        levelLoss: 0.0957446808511,
+        heads: 0.957446808511,
+        says: "With every price up by as much in proportion, one person brings 9.90 GBP instead of 9.00 GBP, and an evening is level if no more than 9.6 %, 1 person, of all the people go.",
+      },
+    },
   ]);
   // (34.00 + 2 × 18 ÷ 0.75) ÷ 10 + 0.50 = 8.70; with the mix 8.70 × 10 ÷ 9 = 9.67
-  expect(json.target).toEqual({ yield: "8.70", single: "9.67" });
+  expect(json.target).toEqual({
+    perHour: "18.00",
+    taxShare: 0.25,
+    yield: "8.70",
+    single: "9.67",
+    says: "For 18.00 GBP an hour from door to door after 25 % tax one person must bring 8.70 GBP on average; with the same mix and as many people that is a single of 9.67 GBP. What tax takes is an estimate: ask the tax authority.",
+  });
+  const sums = json.working.filter(({ part }) => part === "rise" || part === "target");
+  expect(sums.map(({ label, sum, amount }) => [label, sum, amount])).toEqual([
+    ["The single, from 10.00 to 11.00", "", "1.00"],
+    ["Then leaves", "11.00 − 0.50 cost per head", "10.50"],
+    ["May go, of 5 people", "1.00 ÷ 10.50", "9.5 %"],
+    ["One person on average, from 9.00 to 9.90", "", "0.90"],
+    ["Then leaves", "9.90 − 0.50 cost per head", "9.40"],
+    ["May go, of 10 people", "0.90 ÷ 9.40", "9.6 %"],
+    ["Your pay for the evening, before tax", "120 min ÷ 60 × 18.00 ÷ 0.75 kept after tax", "48.00"],
+    ["An evening costs", "", "34.00"],
+    ["Of each person who can be expected", "(48.00 + 34.00) ÷ 10", "8.20"],
+    ["One person must bring", "with 0.50 cost per head", "8.70"],
+    ["As a single, the mix as it is", "8.70 × 10.00 ÷ 9.00", "9.6667"],
+  ]);
   expect(json.courses).toEqual([
     {
       key: "course-3",

@@ -8,8 +8,8 @@ import { type AmountWriter, coinText, plainAmount, type Reply } from "../reply.t
 import { eveningChanges, studioChanges } from "./price-changes.ts";
 import { type PriceDocument, priceDocumentSchema } from "./price-document.ts";
 import type { PriceJson } from "./price-json.ts";
-import { coursesJson, monthlyJson } from "./courses-json.ts";
-import { curveJson, headsJson, ladderJson, risesJson, studioJson } from "./price-parts.ts";
+import { askedParts, saidOf } from "./asked-parts.ts";
+import { curveJson, headsJson, ladderJson, studioJson } from "./price-parts.ts";
 import type { PriceQuestion } from "./price-question.ts";
 import { priceSentences } from "./price-sentences.ts";
 import { type PriceSums, priceSums } from "./price-sums.ts";
@@ -34,8 +34,7 @@ function priceJson(document: PriceDocument, question: PriceQuestion, write: Amou
   const { currency } = question;
   const sums = priceSums(question);
   const ladder = ladderJson(question, sums, factsOf(question, sums, write));
-  const courses = coursesJson(question, write);
-  const monthly = monthlyJson(question, write);
+  const asked = askedParts(question, sums, write);
   const studio = studioJson(sums, question);
   const changes = changesOf(document, question, write);
   return {
@@ -44,8 +43,7 @@ function priceJson(document: PriceDocument, question: PriceQuestion, write: Amou
       question,
       sums,
       findings: ladder.findings,
-      courses,
-      monthly,
+      asked: saidOf(asked),
       changes,
       write,
     }),
@@ -53,11 +51,8 @@ function priceJson(document: PriceDocument, question: PriceQuestion, write: Amou
     yield: exactText(sums.yield, currency),
     breakEven: sums.breakEven,
     ladder,
-    courses,
-    monthly,
+    ...asked,
     heads: headsJson(sums, currency),
-    rises: risesJson(sums, question),
-    target: targetJson(sums, question),
     curve: curveJson(sums, question),
     survey: surveyJson(sums, question),
     studio,
@@ -96,15 +91,6 @@ function changesOf(
             "your own class earns at least as much an hour",
             `${studio.name} earns more an hour`,
           ),
-  };
-}
-
-function targetJson({ target }: PriceSums, { currency }: PriceQuestion): PriceJson["target"] {
-  if (target === null) return null;
-  const { single } = target;
-  return {
-    yield: coinText(target.yield, currency),
-    single: single === null ? null : coinText(single, currency),
   };
 }
 

@@ -14,8 +14,7 @@ export type PriceJson = {
   readonly monthly: MonthlyJson | null;
   readonly heads: HeadsJson;
   readonly rises: readonly RiseJson[];
-  /** the yield per head that pays the target, and the single price if the mix stays as it is */
-  readonly target: { readonly yield: string; readonly single: string | null } | null;
+  readonly target: TargetJson | null;
   readonly curve: CurveJson | null;
   readonly survey: {
     readonly count: number;
@@ -102,13 +101,32 @@ export type HeadsJson = {
   };
 };
 
-export type RiseJson = {
-  readonly rise: string;
+export type LevelJson = {
   readonly from: string;
   readonly until: string;
-  /** the share of heads that can go; null when a head leaves nothing even then */
+  /** the share of those who pay it that can go; null when a head leaves nothing even then */
   readonly levelLoss: number | null;
+  /** as people, of those who would like to come */
   readonly heads: number | null;
+  readonly says: string;
+};
+
+export type RiseJson = {
+  readonly rise: string;
+  /** the single alone goes up; null when nobody pays it */
+  readonly single: LevelJson | null;
+  /** every price goes up by as much in proportion: from and until are what one person brings */
+  readonly all: LevelJson | null;
+};
+
+export type TargetJson = {
+  readonly perHour: string;
+  readonly taxShare: number;
+  /** what one person must bring; null when nobody can be expected */
+  readonly yield: string | null;
+  /** as a single, if the mix stays as it is */
+  readonly single: string | null;
+  readonly says: string;
 };
 
 export type CurvePartJson = {

@@ -13,7 +13,6 @@ import type {
   HeadsJson,
   LadderJson,
   PerHourJson,
-  RiseJson,
   StudioJson,
 } from "./price-json.ts";
 import type { PriceQuestion } from "./price-question.ts";
@@ -80,16 +79,6 @@ export function headsJson({ heads }: PriceSums, currency: CurrencyCode): HeadsJs
       nineOfTen: coins(heads.term.nineOfTen, currency),
     },
   };
-}
-
-export function risesJson({ rises }: PriceSums, { currency, demand }: PriceQuestion): readonly RiseJson[] {
-  return rises.map(({ rise, from, loss }) => ({
-    rise: coinText(new Fraction(rise), currency),
-    from: coinText(from, currency),
-    until: coinText(from.add(rise), currency),
-    levelLoss: loss === null ? null : loss.valueOf(),
-    heads: loss === null ? null : loss.valueOf() * demand.mean,
-  }));
 }
 
 export function curveJson(sums: PriceSums, question: PriceQuestion): CurveJson | null {

@@ -1,6 +1,6 @@
 import { chanceText, plainDecimal } from "../chance-text.ts";
 import { curvePart, surveyPart } from "./curve-sentences.ts";
-import { ladderPart, risePart, targetPart } from "./ladder-sentences.ts";
+import { ladderPart } from "./ladder-sentences.ts";
 import type { PriceJson } from "./price-json.ts";
 import { amounts, people, type PricedInWords } from "./priced-in-words.ts";
 import { studioPart } from "./studio-sentences.ts";
@@ -10,10 +10,7 @@ export function priceSentences(priced: PricedInWords): readonly string[] {
   return [
     ...eveningPart(priced),
     ...ladderPart(priced),
-    ...priced.courses.map(({ says }) => says),
-    ...(priced.monthly === null ? [] : [priced.monthly.says]),
-    ...risePart(priced),
-    ...targetPart(priced),
+    ...priced.asked,
     ...curvePart(priced),
     ...surveyPart(priced),
     ...studioPart(priced),

@@ -13,7 +13,7 @@ import { type SurveySummary, surveySummary } from "../curve/read-survey.ts";
 import { type UncertainHeads, uncertainHeads } from "../heads/uncertain-heads.ts";
 import { type DisplacedSingles, displacedSingles } from "../ladder/displaced-singles.ts";
 import { ladderYield } from "../ladder/ladder-checks.ts";
-import { levelLoss } from "../price-rise.ts";
+import { type RiseSum, riseSum } from "../price-rise.ts";
 import { type OwnOrStudio, ownOrStudio } from "../studio/own-or-studio.ts";
 import { targetPrice } from "../target-price.ts";
 import type { PriceQuestion } from "./price-question.ts";
@@ -37,8 +37,6 @@ export type PriceSums = {
   readonly studio: OwnOrStudio | null;
 };
 
-export type RiseSum = { readonly rise: number; readonly from: ExactMinor; readonly loss: Fraction | null };
-
 export function priceSums(question: PriceQuestion): PriceSums {
   const { cost, perHead, tiers, demand, capacity, sessions } = question;
   const brings = ladderYield(tiers);
@@ -56,21 +54,13 @@ export function priceSums(question: PriceQuestion): PriceSums {
     eveningPrice: expected.equals(0) ? null : new Fraction(cost).div(expected).add(perHead),
     displaced: displacedSingles(tiers, demand, capacity),
     heads,
-    rises: risesOf(question, single ?? brings),
+    rises: question.rises.map((rise) => riseSum(rise, tiers, brings, perHead)),
     target: targetOf(question, expected, brings, single),
     curves,
     agreed: agreedRange(curves),
     survey: surveySummary(question.survey),
     studio: studioOf(question, margin),
   };
-}
-
-function risesOf({ rises, perHead }: PriceQuestion, from: ExactMinor): readonly RiseSum[] {
-  return rises.map((rise) => ({
-    rise,
-    from,
-    loss: levelLoss(from, new Fraction(rise), new Fraction(perHead)),
-  }));
 }
 
 /** At the people who can be expected in the hall, not at those who would like to come. */

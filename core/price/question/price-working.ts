@@ -5,12 +5,16 @@ import { type PartLine, partLines } from "../reply.ts";
 import { coins } from "./price-parts.ts";
 import type { PriceQuestion } from "./price-question.ts";
 import type { PriceSums } from "./price-sums.ts";
+import { riseLines } from "./rises-json.ts";
+import { targetLines } from "./target-json.ts";
 
-/** The sums behind a price answer: the yield, the evening, the studio. */
+/** The sums behind a price answer: the yield, the evening, rises, a target pay, the studio. */
 export function priceWorking(question: PriceQuestion, sums: PriceSums): readonly PartLine[] {
   return [
     ...partLines("yield", yieldLines(question, sums)),
     ...partLines("heads", headsLines(question, sums)),
+    ...partLines("rise", riseLines(sums, question)),
+    ...partLines("target", targetLines(sums, question)),
     ...partLines("studio", studioLines(question, sums)),
   ];
 }

@@ -11,8 +11,8 @@ export type PricedInWords = {
   readonly question: PriceQuestion;
   readonly sums: PriceSums;
   readonly findings: readonly Problem[];
-  readonly courses: PriceJson["courses"];
-  readonly monthly: PriceJson["monthly"];
+  /** sentences of what is answered only when it is asked for */
+  readonly asked: readonly string[];
   readonly changes: PriceJson["changes"];
   readonly write: AmountWriter;
 };

@@ -6,13 +6,13 @@ import {
   type Result,
   readAmount,
   readCurrency,
-  readExact,
   together,
   togetherInOrder,
 } from "#core/words";
 import { readCapacity, readDemand } from "../heads/read-demand.ts";
 import { type MonthlySpread, monthlySpread } from "../ladder/course-terms.ts";
 import { readTiers } from "../ladder/read-tiers.ts";
+import { readPart } from "../read-part.ts";
 import { readMonthly } from "../read-monthly.ts";
 import { readStudio } from "../studio/read-studio.ts";
 import type { PriceDocument } from "./price-document.ts";
@@ -33,7 +33,7 @@ export function readPriceQuestion(document: PriceDocument): Result<PriceQuestion
     capacity: readCapacity(document.capacity, "capacity"),
     sessions: readTermSessions(document.sessions),
     doorToDoor: readDoorToDoor(document),
-    deepest: readShare(document.deepest, "deepest"),
+    deepest: readPart(document.deepest, "deepest"),
     rises: togetherInOrder(document.rises.map((rise, index) => readAmount(rise, code, `rises[${index}]`))),
     target: readTarget(document.target, code),
     curve: readCurveParts(document, code),
@@ -89,13 +89,6 @@ function readTarget(
   if (target === undefined) return good(null);
   return together({
     perHour: readAmount(target.perHour, currency, "target.perHour"),
-    taxShare: readShare(target.taxShare, "target.taxShare"),
+    taxShare: readPart(target.taxShare, "target.taxShare"),
   });
-}
-
-/** Problem: "share-out-of-range". */
-function readShare(share: number, place: string) {
-  const says = `A share of ${share} cannot be meant.`;
-  const next = "Give a share from 0 to 0.95: 0.25 is a quarter.";
-  return readExact(share, place, { least: 0, most: 0.95 }, { code: "share-out-of-range", says, next });
 }
