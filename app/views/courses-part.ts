@@ -46,8 +46,8 @@ function courseWorkings({ sessions, price, lateJoiner, refunds }: CourseJson): r
     sum: remaining === sessions ? "the whole course" : `${price} ÷ ${sessions} × ${remaining}`,
     amount: pays,
   }));
-  const back = refunds.map((amount, at) => ({
-    label: `Session ${at + 1} is cancelled`,
+  const back = alike(refunds).map(({ amount, at }) => ({
+    label: at.length === sessions ? "Each session that is cancelled" : `Session ${listed(at)} is cancelled`,
     sum: `${price} ÷ ${sessions}`,
     amount,
   }));
@@ -65,8 +65,24 @@ function monthlyWorking({ perSession, sessions, year, payments }: MonthlyJson): 
     title: "A year in twelve payments",
     lines: [
       { label: "The year", sum: `${perSession} × ${sessions} sessions`, amount: year },
-      ...payments.map((amount, at) => ({ label: `Payment ${at + 1}`, sum: `${year} ÷ 12`, amount })),
+      ...alike(payments).map(({ amount, at }) => ({
+        label: at.length === 12 ? "Each payment" : `Payment ${listed(at)}`,
+        sum: `${year} ÷ 12`,
+        amount,
+      })),
       { label: "All twelve together", sum: "", amount: year, total: true },
     ],
   };
+}
+
+/** Equal amounts together, with their places from 1: 8.33 at 1, 3, 4 and 6. */
+function alike(amounts: readonly string[]): readonly { readonly amount: string; readonly at: number[] }[] {
+  return [...new Set(amounts)].map((amount) => ({
+    amount,
+    at: amounts.flatMap((it, index) => (it === amount ? [index + 1] : [])),
+  }));
+}
+
+function listed(at: readonly number[]): string {
+  return at.length < 2 ? at.join("") : `${at.slice(0, -1).join(", ")} or ${at.at(-1) ?? ""}`;
 }

@@ -71,8 +71,16 @@ test("courses and a year by the month tell what a late joiner pays and what come
   );
   const [joining, back, year] = courses.workings;
   expect(joining?.lines[2]).toEqual({ label: "4 sessions left", sum: "51.00 ÷ 6 × 4", amount: "34.00" });
-  expect(back?.lines.at(-1)?.amount).toBe("51.00");
+  expect(back?.lines.map(({ label, amount }) => `${label}: ${amount}`)).toEqual([
+    "Each session that is cancelled: 8.50",
+    "All of it together: 51.00",
+  ]);
   expect(year?.lines[0]).toEqual({ label: "The year", sum: "8.50 × 45 sessions", amount: "382.50" });
+  // 31.875, 63.75, 95.625, …: whole coins up to each month, so every second payment has the coin more
+  expect(year?.lines.slice(1, 3).map(({ label, amount }) => `${label}: ${amount}`)).toEqual([
+    "Payment 1, 3, 5, 7, 9 or 11: 31.87",
+    "Payment 2, 4, 6, 8, 10 or 12: 31.88",
+  ]);
 });
 
 test("a rise tells what it can lose, and a wanted pay its price, with sums that a pencil follows", () => {
@@ -83,8 +91,8 @@ test("a rise tells what it can lose, and a wanted pay its price, with sums that 
   // 1.00 ÷ (11.00 − 0.20) = 9.3 % of the 4 who pay singles; 5 + 3.60 + 0.80 = 9.40 brought, a tenth more 10.34:
   // 0.94 ÷ (10.34 − 0.20) = 9.3 % of 8
   expect(higher.says.slice(0, 2)).toEqual([
-    "With the single at £11.00 instead of £10.00 an evening is level if no more than 9.3 %, 0.4 people, of those who pay singles go.",
-    "With every price up by as much in proportion, one person brings £10.34 instead of £9.40, and an evening is level if no more than 9.3 %, 0.7 people, of all the people go.",
+    "With the single at £11.00 instead of £10.00 an evening stays level while no more than 9.3 % of those who pay singles go, 0.4 people.",
+    "With every price up by as much in proportion, one person brings £10.34 instead of £9.40, and an evening stays level while no more than 9.3 % of all the people go, 0.7 people.",
   ]);
   // 125 min at 20.00 an hour is 41.67; ÷ 0.8 is 52.08
   const target = higher.workings.find(({ title }) => title === "The price for the pay you want");

@@ -138,14 +138,14 @@ test("PRICE-93 a rise, a target and courses are told to the coin", () => {
         until: "11.00",
         levelLoss: 0.0952380952381,
         heads: 0.47619047619,
-        says: "With the single at 11.00 GBP instead of 10.00 GBP an evening is level if no more than 9.5 %, 0.5 people, of those who pay singles go.",
+        says: "With the single at 11.00 GBP instead of 10.00 GBP an evening stays level while no more than 9.5 % of those who pay singles go, 0.5 people.",
       },
       all: {
         from: "9.00",
         until: "9.90",
         levelLoss: 0.0957446808511,
         heads: 0.957446808511,
-        says: "With every price up by as much in proportion, one person brings 9.90 GBP instead of 9.00 GBP, and an evening is level if no more than 9.6 %, 1 person, of all the people go.",
+        says: "With every price up by as much in proportion, one person brings 9.90 GBP instead of 9.00 GBP, and an evening stays level while no more than 9.6 % of all the people go, 1 person.",
       },
     },
   ]);

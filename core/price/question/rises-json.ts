@@ -5,6 +5,7 @@ import type { Rise } from "../price-rise.ts";
 import { type AmountWriter, coinText } from "../reply.ts";
 import type { LevelJson, RiseJson } from "./price-json.ts";
 import type { PriceQuestion } from "./price-question.ts";
+import { people } from "./priced-in-words.ts";
 import type { PriceSums } from "./price-sums.ts";
 
 type Asked = Pick<PriceQuestion, "currency" | "demand" | "perHead">;
@@ -36,25 +37,24 @@ function levelJson(rise: Rise, question: Asked, say: Say, write: AmountWriter): 
   };
 }
 
-type Said = { readonly from: string; readonly until: string; readonly lost: string | null };
+type Said = { readonly from: string; readonly until: string; readonly lost: Lost | null };
+type Lost = { readonly share: string; readonly people: string };
 type Say = (said: Said) => string;
 
 function singleSentence({ from, until, lost }: Said): string {
   if (lost === null) return `With the single at ${until} a head still costs more than it brings.`;
-  return `With the single at ${until} instead of ${from} an evening is level if no more than ${lost} of those who pay singles go.`;
+  return `With the single at ${until} instead of ${from} an evening stays level while no more than ${lost.share} of those who pay singles go, ${lost.people}.`;
 }
 
 function allSentence({ from, until, lost }: Said): string {
   if (lost === null)
     return `With every price up by as much in proportion a head still costs more than it brings.`;
-  return `With every price up by as much in proportion, one person brings ${until} instead of ${from}, and an evening is level if no more than ${lost} of all the people go.`;
+  return `With every price up by as much in proportion, one person brings ${until} instead of ${from}, and an evening stays level while no more than ${lost.share} of all the people go, ${lost.people}.`;
 }
 
-/** "9.5 %, 0.5 people," */
-function lostWords({ loss }: Rise, heads: number | null): string | null {
+function lostWords({ loss }: Rise, heads: number | null): Lost | null {
   if (loss === null || heads === null) return null;
-  const people = plainDecimal(heads, 1);
-  return `${chanceText(Math.min(1, loss.valueOf()))}, ${people === "1" ? "1 person" : `${people} people`},`;
+  return { share: chanceText(Math.min(1, loss.valueOf())), people: people(heads, 1) };
 }
 
 function headsOf({ loss, share }: Rise, { demand }: Asked): number | null {

@@ -46,7 +46,7 @@ export function targetLines(
   const kept = new Fraction(1).sub(target.taxShare);
   const pay = new Fraction(target.perHour).mul(doorToDoor).div(60).div(kept);
   const taxed = kept.equals(1) ? "" : ` ÷ ${exactNumberText(kept)} kept after tax`;
-  const expected = plainDecimal(heads.expectedHeads, 3);
+  const expected = plainDecimal(heads.expectedHeads, 4);
   const text = (exact: Fraction): string => exactText(exact, currency);
   return [
     {
