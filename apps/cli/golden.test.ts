@@ -31,6 +31,10 @@ const screens = {
   "opening-barn-json": ["opening", "opening-barn.json", "--json"],
   "opening-after": ["opening", "opening-after.json"],
   "opening-gone-wrong": ["opening", "opening-gone-wrong.json"],
+  "demand-quay-street": ["demand", "demand-quay-street.json"],
+  "demand-quay-street-json": ["demand", "demand-quay-street.json", "--json"],
+  "demand-always-full": ["demand", "demand-always-full.json"],
+  "demand-gone-wrong": ["demand", "demand-gone-wrong.json"],
   "help-price": ["help", "price"],
 } as const;
 

@@ -1,6 +1,6 @@
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
-import { openingDocumentSchema } from "#core/outlook";
+import { demandDocumentSchema, happenedSchema, openingDocumentSchema } from "#core/outlook";
 import {
   compareDocumentSchema,
   eveningDocumentSchema,
@@ -17,6 +17,8 @@ const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["compare", compareDocumentSchema],
   ["price", priceDocumentSchema],
   ["opening", openingDocumentSchema],
+  ["demand", demandDocumentSchema],
+  ["happened", happenedSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

@@ -2,6 +2,7 @@ import { bad, good, type Problem, problem, problemSentence, type Result } from "
 import type { Answer, Command } from "./command.ts";
 import { backup } from "./commands/backup.ts";
 import { compare } from "./commands/compare.ts";
+import { demand } from "./commands/demand.ts";
 import { evening } from "./commands/evening.ts";
 import { exportCommand } from "./commands/export.ts";
 import { fit } from "./commands/fit.ts";
@@ -23,6 +24,7 @@ export const commands: readonly Command[] = [
   compare,
   price,
   opening,
+  demand,
   schema,
   exportCommand,
   importCommand,

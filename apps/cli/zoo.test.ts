@@ -189,6 +189,26 @@ const zoo = {
     "turn-up-in-words": "document-wrong-kind",
     "turn-up-missing": "document-missing",
   },
+  demand: {
+    "all-cancelled": "heads-missing",
+    "cut-off": "input-not-json",
+    "date-the-other-way-round": "date-unreadable",
+    "heads-a-fraction": "count-not-whole",
+    "heads-in-words": "document-wrong-kind",
+    "heads-missing": "heads-missing",
+    "heads-negative": "count-out-of-range",
+    "heads-none": "heads-missing",
+    "heads-of-twelve-years": "sessions-too-many",
+    "heads-over-the-places": "heads-over-capacity",
+    "newcomers-over-heads": "newcomers-over-heads",
+    "places-missing": "capacity-unknown",
+    "places-nought": "count-out-of-range",
+    "places-ten-thousand": "count-out-of-range",
+    "session-twice": "session-twice",
+    "session-without-places": "capacity-unknown",
+    "sessions-of-twelve-years": "sessions-too-many",
+    "waiting-for-another-number-of-sessions": "lists-differ",
+  },
   class: {
     "closure-backwards": "closure-backwards",
     "costs-missing": "document-missing",
@@ -210,6 +230,7 @@ const commands = {
   compare: ["compare"],
   price: ["price"],
   opening: ["opening"],
+  demand: ["demand"],
   class: ["import", "class"],
 } as const;
 const data = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
@@ -223,7 +244,7 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(join(data, ".."), { recursive: true }));
 
-const ugly = ["hall", "evening", "pass", "compare", "price", "opening", "class"] as const;
+const ugly = ["hall", "evening", "pass", "compare", "price", "opening", "demand", "class"] as const;
 
 describe.each(ugly)("every ugly %s", (kind) => {
   it("is in the list, and the other way round", () => {

@@ -1,3 +1,17 @@
+export { demandAnswer, type DemandJson } from "./demand/demand-answer.ts";
+export { type DemandBehind, demandBehind } from "./demand/demand-behind.ts";
+export {
+  type DemandDocument,
+  type DemandDocumentInput,
+  demandDocumentSchema,
+} from "./demand/demand-document.ts";
+export {
+  type HappenedDocument,
+  type HappenedDocumentInput,
+  happenedSchema,
+} from "./happened/happened-document.ts";
+export type { HeldSession } from "./happened/held-session.ts";
+export { readSessions } from "./happened/read-sessions.ts";
 export { acceptAtMost, type Accepting, chanceOver, type OpeningRoom } from "./opening/accept-at-most.ts";
 export { openingAnswer } from "./opening/opening-answer.ts";
 export {

@@ -2,6 +2,7 @@ export { betaBinomial } from "./beta-binomial.ts";
 export { betaQuantile } from "./beta-quantile.ts";
 export { binomialAtLeast, binomialAtMost, binomialPmf } from "./binomial.ts";
 export { cappedCount, expectedMinimum, expectedOver } from "./capped-count.ts";
+export { likeliestMean, meanQuantiles, type SeenCount, seenLogLikelihood } from "./censored-poisson.ts";
 export { convolve, convolveTimes } from "./convolve.ts";
 export { type CountModel, countAtLeast, countPmf } from "./count-model.ts";
 export { type Distribution, meanOf, meanOfLowest, quantileOf, varianceOf } from "./distribution.ts";
