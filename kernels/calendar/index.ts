@@ -1,4 +1,5 @@
 export { type Ahead, beforeStart } from "./before-start.ts";
+export { dateOfDay, dayNumber, dayNumberOf, weekdayOfDay } from "./day-number.ts";
 export { type DateSpan, spanCovering } from "./date-span.ts";
 export { monthKey } from "./month-key.ts";
 export { readPlainDate } from "./plain-date.ts";

@@ -1,0 +1,3 @@
+export type { Encoding } from "./decode-text.ts";
+export { readTable, type TableFile } from "./read-table.ts";
+export type { Separator } from "./sniff-separator.ts";

@@ -1,0 +1,152 @@
+import { bad, good, problem, type Problem, type Result } from "#core/words";
+import { type ColumnFacts, columnFacts } from "./column-facts.ts";
+import { columnList, type Table } from "./table.ts";
+
+/** What a column is for. Visits have a person and a date in each row; heads a date and how many came. */
+export type VisitColumn = "person" | "date" | "amount";
+export type HeadsColumn = "date" | "heads" | "capacity" | "turnedAway" | "newcomers";
+export type ColumnUse = VisitColumn | HeadsColumn;
+
+export type Shape<Use extends ColumnUse> = {
+  readonly needed: readonly Use[];
+  readonly optional: readonly Use[];
+};
+
+export const visitsShape: Shape<VisitColumn> = { needed: ["date", "person"], optional: ["amount"] };
+export const headsShape: Shape<HeadsColumn> = {
+  needed: ["date", "heads"],
+  optional: ["capacity", "turnedAway", "newcomers"],
+};
+
+/** Column numbers from 0, for what they are for. */
+export type ColumnChoice<Use extends ColumnUse> = Readonly<Partial<Record<Use, number>>>;
+
+/**
+ * The columns to read: those named or numbered (from 1) in `given`, the others as their names and values suggest.
+ * Problems: "table-empty", "column-unknown" and "column-twice" at the use, "column-unclear" where a needed one is
+ * neither given nor seen.
+ */
+export function chooseColumns<Use extends ColumnUse>(
+  table: Table,
+  shape: Shape<Use>,
+  given?: Readonly<Partial<Record<Use, string>>>,
+): Result<ColumnChoice<Use>> {
+  if (table.rows.length === 0) return bad(noRows());
+  const problems: Problem[] = [];
+  const chosen = new Map<Use, number>();
+  const uses = [...shape.needed, ...shape.optional];
+  for (const use of uses) {
+    const called = given?.[use];
+    if (called === undefined) continue;
+    const column = columnCalled(table, called);
+    if (column === undefined) problems.push(unknown(table, use, called));
+    else if ([...chosen.values()].includes(column)) problems.push(twice(use, called));
+    else chosen.set(use, column);
+  }
+  if (problems.length > 0) return bad(...problems);
+  const facts = columnFacts(table);
+  for (const use of uses) {
+    if (chosen.has(use)) continue;
+    const column = suggested(facts, use, [...chosen.values()]);
+    if (column !== undefined) chosen.set(use, column);
+    else if (shape.needed.includes(use)) problems.push(unclear(table, use));
+  }
+  if (problems.length > 0) return bad(...problems);
+  // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the keys are those of the map
+  return good(Object.fromEntries(chosen) as ColumnChoice<Use>);
+}
+
+function columnCalled(table: Table, called: string): number | undefined {
+  const wanted = called.trim().toLowerCase();
+  const at = (table.names ?? []).findIndex((name) => name.toLowerCase() === wanted);
+  if (at >= 0) return at;
+  const number = /^\d{1,4}$/.test(wanted) ? Number(wanted) : 0;
+  return number >= 1 && number <= table.columns ? number - 1 : undefined;
+}
+
+// Words that stand over such columns in spreadsheets; the more particular ones first count for more.
+const NAMED: Readonly<Record<ColumnUse, RegExp>> = {
+  person: /\b(person|student|name|client|customer|attendee|participant|who|email|e-mail)\b|nom\b|\bid$/,
+  date: /\b(date|datum|fecha|data|jour|day|when|session)\b|date$/,
+  amount: /amount|paid|price|value|total|fee|takings|betrag|montant/,
+  heads: /heads|attend|people|came|present|count|number|how many|persons|total/,
+  capacity: /capacity|mats|places|max|limit|holds|room for/,
+  turnedAway: /turned|refus|waiting|waitlist|sent home/,
+  newcomers: /newcomer|new\b|first time|first-time/,
+};
+
+/** Also called names, but of something else than people. */
+const OF_OTHERS = /class|course|hall|room|venue|teacher|item|kind|type|status/;
+
+/** How well a column fits a use: 0 where its values cannot be that. */
+function fitness(facts: ColumnFacts, use: ColumnUse): number {
+  const others = use === "person" && OF_OTHERS.test(facts.name);
+  const named = others ? -1 : NAMED[use].test(facts.name) ? 2 : 0;
+  switch (use) {
+    case "date":
+      return facts.dates >= 0.5 || named > 0 ? named + facts.dates * 3 : 0;
+    case "person":
+      // people come again, and a name is seldom a number; a number may still be somebody's
+      return facts.dates > 0.5
+        ? 0
+        : named + facts.filled * 0.5 + (1 - facts.numbers) + (1 - facts.distinct) * 0.5;
+    case "amount":
+      return named > 0 && facts.numbers >= 0.5 ? named + facts.numbers : 0;
+    case "heads":
+      return facts.wholes >= 0.5 && facts.dates < 0.5 ? named + facts.wholes : 0;
+    case "capacity":
+    case "turnedAway":
+    case "newcomers":
+      return named > 0 && facts.wholes >= 0.5 ? named + facts.wholes : 0;
+  }
+}
+
+function suggested(
+  facts: readonly ColumnFacts[],
+  use: ColumnUse,
+  taken: readonly number[],
+): number | undefined {
+  const free = facts.filter((it) => !taken.includes(it.column) && it.filled > 0);
+  const best = free
+    .map((it) => ({ column: it.column, fit: fitness(it, use) }))
+    .reduce<{ column: number; fit: number } | undefined>(
+      (most, it) => (it.fit > (most?.fit ?? 0) ? it : most),
+      undefined,
+    );
+  return best?.column;
+}
+
+const CALLED: Readonly<Record<ColumnUse, string>> = {
+  person: "the people",
+  date: "the dates",
+  amount: "the amounts",
+  heads: "how many came",
+  capacity: "the capacity",
+  turnedAway: "how many were turned away",
+  newcomers: "the newcomers",
+};
+
+function noRows(): Problem {
+  const says = "There is no row with values in it.";
+  return problem(
+    "table-empty",
+    "",
+    says,
+    "Look whether it is the right file and whether it was saved whole.",
+  );
+}
+
+function unknown(table: Table, use: ColumnUse, called: string): Problem {
+  const says = `There is no column “${called.slice(0, 40)}”.`;
+  return problem("column-unknown", use, says, `There are: ${columnList(table)}.`);
+}
+
+function twice(use: ColumnUse, called: string): Problem {
+  const says = `The column “${called.slice(0, 40)}” cannot be two things.`;
+  return problem("column-twice", use, says, `Say another column for ${CALLED[use]}.`);
+}
+
+function unclear(table: Table, use: ColumnUse): Problem {
+  const says = `No column looks like ${CALLED[use]}.`;
+  return problem("column-unclear", use, says, `Say which it is; there are: ${columnList(table)}.`);
+}
