@@ -20,7 +20,7 @@ test("HALL-12: every limit that is equal to the least is named", () => {
     capacity: 14,
     limitedBy: ["posted number", "mats owned"],
     sentence:
-      "16 mats fit; the hall’s own limit is 16, which leaves 14 beside you and 1 helper; there are 14 mats to lie on; " +
+      "16 mats fit; the hall’s own limit is 16, which leaves 14 beside you and 1 other; there are 14 mats to lie on; " +
       "you want at most 15; your insurer covers 30; so 14 can come: the hall’s own limit and the number of mats set it.",
   });
 });

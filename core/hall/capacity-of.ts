@@ -60,8 +60,8 @@ function postedLimit(posted: number, peopleNotOnMats: number): Stated {
 function beside(peopleNotOnMats: number): string {
   if (peopleNotOnMats === 0) return "";
   if (peopleNotOnMats === 1) return " beside you";
-  const helpers = peopleNotOnMats - 1;
-  return ` beside you and ${helpers} ${helpers === 1 ? "helper" : "helpers"}`;
+  const others = peopleNotOnMats - 1;
+  return ` beside you and ${others} ${others === 1 ? "other" : "others"}`;
 }
 
 function floorSays({ count, bound, proven }: Pick<MatPlan, "count" | "bound" | "proven">): string {

@@ -1,13 +1,14 @@
 import { area, boundsOf, type Point, type Polygon } from "#kernels/geometry";
 import { formatLength, type LengthUnits } from "#core/words";
+import type { ArrangedMatPlan } from "./arrangement/arrangement-types.ts";
 import { wallsOf } from "./floor-walls.ts";
 import type { Hall } from "./hall.ts";
 import { type HallFrame, hallFrame, middleOf } from "./hall-frame.ts";
-import type { MatPlan } from "./mat-plan-types.ts";
+import { laidWords } from "./laid-words.ts";
 import { dot } from "./vectors.ts";
 
 /** What the drawing shows, in one paragraph, for whoever cannot see it. */
-export function planInWords(hall: Hall, plan: MatPlan, units: LengthUnits = "metric"): string {
+export function planInWords(hall: Hall, plan: ArrangedMatPlan, units: LengthUnits = "metric"): string {
   const frame = hallFrame(hall);
   const said = (millimetres: number): string => formatLength(millimetres, units);
   return [
@@ -24,7 +25,7 @@ export function planInWords(hall: Hall, plan: MatPlan, units: LengthUnits = "met
       "Kept clear",
       hall.keepClear.map((it) => `${it.label}, ${placeWords(it.outline, hall, frame)}`),
     ),
-    ...matWords(hall, plan, said),
+    ...laidWords(hall, plan, units),
   ].join(" ");
 }
 
@@ -74,27 +75,4 @@ function thirdOf(
   const share = (dot(middleOf(shape), way) - left) / (right - left);
   if (share < 1 / 3) return names[0];
   return share > 2 / 3 ? names[2] : names[1];
-}
-
-function matWords(hall: Hall, plan: MatPlan, said: Said): readonly string[] {
-  const size = `${said(hall.mat.length)} by ${said(hall.mat.width)}`;
-  if (plan.count === 0) return [`No mat of ${size} fits.`];
-  const { lines, lengthLies, linesFrom } = plan.setOut;
-  const counts = lines.map((line) => line.centres.length);
-  const mats = plan.count === 1 ? `1 mat of ${size} lies` : `${plan.count} mats of ${size} lie`;
-  return [
-    `${mats} in ${linesWords(counts)}, counted from ${linesFrom}, with the length ${lengthLies}.`,
-    `Between long sides there are at least ${said(hall.gaps.side)}, between head and foot ${said(hall.gaps.end)}, to walls and what stands on the floor ${said(hall.gaps.wall)}.`,
-    plan.proven
-      ? "No plan in straight lines has more."
-      : `Perhaps up to ${plan.bound} would fit in straight lines; the search stopped before it could tell.`,
-  ];
-}
-
-/** "4 lines of 6", "3 lines of 7, 7 and 4". */
-function linesWords(counts: readonly number[]): string {
-  const [first = 0] = counts;
-  if (counts.length === 1) return `1 line of ${first}`;
-  if (counts.every((count) => count === first)) return `${counts.length} lines of ${first}`;
-  return `${counts.length} lines of ${counts.slice(0, -1).join(", ")} and ${counts.at(-1)}`;
 }

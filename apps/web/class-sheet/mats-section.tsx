@@ -1,4 +1,4 @@
-import { type HallDocument, setOutSentences } from "#core/hall";
+import { type HallDocument, setOutInWords } from "#core/hall";
 import type { PracticeDocument } from "#core/words";
 import { useMemo } from "react";
 import type { Draft } from "../drafts/draft.ts";
@@ -53,7 +53,7 @@ export function MatsSection({ document, change, practice, hall, answers, typed }
         planned === null || floorProblems.length > 0 ? null : (
           <ShowWorking summary="Set the mats out with a tape">
             <ul className="set-out">
-              {setOutSentences(planned.plan.setOut, practice.units).map((says) => (
+              {setOutInWords(planned.plan, practice.units).map((says) => (
                 <li key={says}>{says}</li>
               ))}
             </ul>

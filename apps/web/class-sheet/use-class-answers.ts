@@ -1,6 +1,6 @@
 import { type ClassSheet, classSheet, type PriceSheet } from "#app/views";
 import type { ClassDocument } from "#core/class";
-import { capacityOf, type Hall, type HallDocument, type MatPlan, readHall } from "#core/hall";
+import { capacityOf, type Hall, type HallDocument, type ArrangedMatPlan, readHall } from "#core/hall";
 import type { PracticeDocument, Problem } from "#core/words";
 import { useDeferredValue, useMemo } from "react";
 import { useMatPlan } from "../floor/use-mat-plan.ts";
@@ -15,7 +15,7 @@ export type ClassAnswers = {
   /** the further questions about prices, worked out beside the page and there a moment later */
   readonly asked: WorkerAnswer<PriceSheet>;
   /** the hall with the mats of this class, and its plan; null until both are there */
-  readonly planned: { readonly hall: Hall; readonly plan: MatPlan } | null;
+  readonly planned: { readonly hall: Hall; readonly plan: ArrangedMatPlan } | null;
   /** a plan for what was just changed is being worked out */
   readonly working: boolean;
   /** what is wrong with the floor or the mats */
@@ -81,7 +81,7 @@ function sheetOf(
   document: ClassDocument,
   hall: HallDocument | null,
   practice: PracticeDocument,
-  plan: MatPlan | null,
+  plan: ArrangedMatPlan | null,
 ): ClassSheet {
   const currency = currencyOf(practice.currency);
   const { matsOwned, ownCap, insurerCap } = document;

@@ -1,9 +1,9 @@
-import type { Hall, MatPlan } from "#core/hall";
+import type { Hall, ArrangedMatPlan } from "#core/hall";
 import type { FitAnswer, FitRequest } from "./fit-messages.ts";
 import { emptyQueue, type FitEvent, fitQueue } from "./fit-queue.ts";
 
 export type Fit =
-  | { readonly ok: true; readonly hall: Hall; readonly plan: MatPlan; readonly milliseconds: number }
+  | { readonly ok: true; readonly hall: Hall; readonly plan: ArrangedMatPlan; readonly milliseconds: number }
   | { readonly ok: false; readonly hall: Hall; readonly says: string };
 
 export type Fitter = { readonly ask: (hall: Hall) => void; readonly close: () => void };

@@ -1,5 +1,5 @@
 import "./floor.css";
-import type { Hall, HallDocument, MatPlan } from "#core/hall";
+import type { Hall, HallDocument, ArrangedMatPlan } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
 import { type ComponentType, useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { AddThings } from "./add-things.tsx";
@@ -32,8 +32,9 @@ export type FloorEditorProps = {
 /** A sound hall with its plan, as the editor has it now. */
 export type BelowFloor = {
   readonly document: HallDocument;
+  readonly onChange: (next: HallDocument) => void;
   readonly hall: Hall;
-  readonly plan: MatPlan;
+  readonly plan: ArrangedMatPlan;
   readonly floor: FloorHistory;
   readonly units: LengthUnits;
 };
@@ -97,7 +98,14 @@ export function FloorEditor({ document, onChange, units, Below }: FloorEditorPro
         <FloorLists floor={settled} units={units} edits={edits} />
       </div>
       {Below !== undefined && asked !== null && (
-        <Below document={document} hall={asked.hall} plan={asked.plan} floor={settled} units={units} />
+        <Below
+          document={document}
+          onChange={onChange}
+          hall={asked.hall}
+          plan={asked.plan}
+          floor={settled}
+          units={units}
+        />
       )}
       {words.plan !== null && words.hall !== null && (
         <PlanWords hall={words.hall} plan={words.plan} units={units} />

@@ -65,6 +65,28 @@ describe("withFloorPart", () => {
   });
 });
 
+describe("a place for a wheelchair", () => {
+  const bay = { label: "Wheelchair or chair", outline: [], place: { number: 1, part: "bay" } } as const;
+  const way = { label: "Way to it", outline: [], place: { number: 1, part: "way" } } as const;
+
+  it("counts one person more who is not on a mat, and one fewer when it goes", () => {
+    // nobody has said how many: 1 is meant, the teacher
+    const part = floorPartOf(document);
+    const seated = withFloorPart(document, { ...part, keepClear: [...part.keepClear, bay, way] });
+    expect(seated.peopleNotOnMats).toBe(2);
+    expect(seated.keepClear.map((it) => it.place)).toEqual([undefined, bay.place, way.place]);
+    expect(withFloorPart(seated, part).peopleNotOnMats).toBe(1);
+  });
+
+  it("is still there after another wall is moved, and counts no more", () => {
+    const seated = withFloorPart(document, {
+      ...floorPartOf(document),
+      keepClear: [bay],
+    });
+    expect(withFloorPart(seated, floorPartOf(seated))).toEqual(seated);
+  });
+});
+
 describe("samePart", () => {
   it("sees a corner moved by a millimetre", () => {
     const part = floorPartOf(document);

@@ -53,7 +53,18 @@ export function floorPartOf(document: HallDocument): FloorPart {
 export function withFloorPart(document: HallDocument, part: FloorPart): HallDocument {
   const hall: Hall = { ...part, name: document.name, postedCapacity: undefined, peopleNotOnMats: 1 };
   const { outline, fixtures, keepClear, teacher, mat, gaps, axis } = hallToDocument(hall, {});
-  return { ...document, outline, fixtures, keepClear, teacher, mat, gaps, axis };
+  const floor = { outline, fixtures, keepClear, teacher, mat, gaps, axis };
+  return { ...document, ...floor, ...seatedToo(document, part) };
+}
+
+/** Who sits in a place for a wheelchair or a chair is one person more who is not on a mat, and goes with it. */
+function seatedToo(document: HallDocument, part: FloorPart): Pick<HallDocument, "peopleNotOnMats"> {
+  const more = baysIn(part.keepClear) - baysIn(document.keepClear);
+  return more === 0 ? {} : { peopleNotOnMats: Math.max(0, (document.peopleNotOnMats ?? 1) + more) };
+}
+
+function baysIn(zones: HallDocument["keepClear"] | FloorPart["keepClear"]): number {
+  return zones.filter((it) => it.place?.part === "bay").length;
 }
 
 /** What the editor may change, out of a whole hall: to make a hall that was tried the one that is drawn. */

@@ -1,4 +1,4 @@
-import type { Mat, MatPlan, ShapeRef } from "#core/hall";
+import type { Mat, ArrangedMatPlan, ShapeRef } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 import { type KeyboardEvent, type RefObject, useId, useMemo, useRef, useState } from "react";
 import { arrowStep } from "./arrow-step.ts";
@@ -21,7 +21,7 @@ import { fitViewport } from "./viewport.ts";
 type Props = {
   readonly name: string;
   readonly floor: FloorHistory;
-  readonly plan: MatPlan | null;
+  readonly plan: ArrangedMatPlan | null;
   /** the mat that the plan was made with */
   readonly mat: Mat;
   /** the plan belongs to an earlier floor and no newer one is coming */

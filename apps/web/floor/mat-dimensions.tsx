@@ -1,14 +1,14 @@
-import type { FloorDraft, Mat, MatPlan } from "#core/hall";
+import type { FloorDraft, Mat } from "#core/hall";
 import { formatLengthShort, type LengthUnits } from "#core/words";
 import type { Point } from "#kernels/geometry";
 import { memo, useMemo } from "react";
 import { middle, readable } from "./dimension-placing.ts";
-import { type ChainLink, setOutChains } from "./set-out-chain.ts";
+import { type ChainLink, type LinedPlan, setOutChains } from "./set-out-chain.ts";
 import { toPaper, type Viewport } from "./viewport.ts";
 
 type Props = {
   readonly mat: Mat;
-  readonly plan: MatPlan;
+  readonly plan: LinedPlan;
   readonly floor: Pick<FloorDraft, "outline" | "teacher">;
   readonly view: Viewport;
   readonly units: LengthUnits;

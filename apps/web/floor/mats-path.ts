@@ -1,8 +1,9 @@
 // Example: a mat of 1.80 × 0.60 m at 0.1 px a millimetre is "M…L…L…L…Z" of 180 × 60 px, its bar an eighth from the head.
 // Invariant: all mats are three paths, whether there are ten or three hundred: a drag redraws three elements.
-import type { FloorDraft, Mat, MatPlan } from "#core/hall";
+import type { FloorDraft, Mat, PlacedMat } from "#core/hall";
 import type { Point } from "#kernels/geometry";
-import { headEnd, matCorners } from "./mat-corners.ts";
+import { headTurns, type LookedAt } from "./head-turns.ts";
+import { matCorners } from "./mat-corners.ts";
 import { toPaper, type Viewport } from "./viewport.ts";
 
 export type MatsPath = {
@@ -14,16 +15,19 @@ export type MatsPath = {
   readonly dots: string;
 };
 
+/** Mats, and where people look who do not look to the front. */
+export type DrawnMats = { readonly mats: readonly PlacedMat[]; readonly lookedAt?: LookedAt };
+
 /** The text of the paths that draw a plan, in pixels to a tenth. */
 export function matsPath(
-  plan: Pick<MatPlan, "mats">,
+  { mats, ...plan }: DrawnMats,
   mat: Mat,
   floor: Pick<FloorDraft, "outline" | "teacher">,
   view: Viewport,
 ): MatsPath {
-  const turn = headEnd(plan.mats, floor) === 1 ? 0 : 180;
-  const drawn = plan.mats.map((placed) => {
-    const corners = matCorners(mat, { ...placed, angle: placed.angle + turn });
+  const turns = headTurns(mats, floor, plan.lookedAt);
+  const drawn = mats.map((placed, index) => {
+    const corners = matCorners(mat, { ...placed, angle: placed.angle + (turns[index] ?? 0) });
     return matPath(corners.map((corner) => toPaper(view, corner)));
   });
   return {

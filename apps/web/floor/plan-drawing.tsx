@@ -1,6 +1,6 @@
-import type { FloorDraft, Mat, MatPlan } from "#core/hall";
-
+import type { ArrangedMatPlan, FloorDraft, Mat } from "#core/hall";
 import type { LengthUnits } from "#core/words";
+import type { ReactNode } from "react";
 import type { Viewport } from "./viewport.ts";
 import { CornerLetters } from "./corner-letters.tsx";
 import { DoorDrawing } from "./door-drawing.tsx";
@@ -15,15 +15,20 @@ import { WallDimensions } from "./wall-dimensions.tsx";
 export type PlanDrawingProps = {
   readonly shape: FloorDraft;
   readonly mat: Mat;
-  readonly plan: MatPlan | null;
+  readonly plan: ArrangedMatPlan | null;
   readonly view: Viewport;
   readonly units: LengthUnits;
   /** the plan belongs to an earlier floor: its mats are drawn grey */
   readonly old?: boolean;
+  /** drawn on the floor under the mats */
+  readonly renderBeneath?: (view: Viewport) => ReactNode;
+  /** drawn over the mats */
+  readonly renderAbove?: (view: Viewport) => ReactNode;
 };
 
 /** Everything on the sheet, from the paper up: floor, areas, mats, walls, doors, dimensions, scale. */
-export function PlanDrawing({ shape, mat, plan, view, units, old = false }: PlanDrawingProps) {
+export function PlanDrawing(props: PlanDrawingProps) {
+  const { shape, mat, plan, view, units, old = false, renderBeneath, renderAbove } = props;
   const dimensioned = plan !== null && !old;
   return (
     <g className="floor-drawing">
@@ -40,8 +45,12 @@ export function PlanDrawing({ shape, mat, plan, view, units, old = false }: Plan
           view={view}
         />
       ))}
+      {renderBeneath?.(view)}
       {plan && <MatsDrawing mat={mat} plan={plan} floor={shape} view={view} old={old} />}
-      {dimensioned && <MatDimensions mat={mat} plan={plan} floor={shape} view={view} units={units} />}
+      {renderAbove?.(view)}
+      {dimensioned && "setOut" in plan && (
+        <MatDimensions mat={mat} plan={plan} floor={shape} view={view} units={units} />
+      )}
       <OutlineDrawing outline={shape.outline} view={view} part="walls" />
       {shape.keepClear.map((zone, index) =>
         zone.door === undefined ? null : <DoorDrawing key={index} door={zone.door} view={view} />,
@@ -58,5 +67,9 @@ export function PlanDrawing({ shape, mat, plan, view, units, old = false }: Plan
 }
 
 function namedAreas({ fixtures, keepClear, teacher }: FloorDraft) {
-  return [...fixtures, ...keepClear, ...(teacher === null ? [] : [{ label: "Teacher", ...teacher }])];
+  // the way of a place is told by its dots, and its whole name would be longer than it
+  const zones = keepClear
+    .filter((it) => it.place?.part !== "way")
+    .map((it) => (it.place === undefined ? it : { ...it, label: `Place ${it.place.number}` }));
+  return [...fixtures, ...zones, ...(teacher === null ? [] : [{ label: "Teacher", ...teacher }])];
 }

@@ -1,9 +1,9 @@
 import { memo } from "react";
 import { printFloor } from "./print-floor.ts";
-import { type Hall, type MatPlan, planInWords, setOutSentences } from "#core/hall";
+import { type ArrangedMatPlan, type Hall, planInWords, setOutInWords } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 
-type Props = { readonly hall: Hall; readonly plan: MatPlan; readonly units: LengthUnits };
+type Props = { readonly hall: Hall; readonly plan: ArrangedMatPlan; readonly units: LengthUnits };
 
 /** The drawing in words, and the figures to lay the mats out with a tape. Both are printed. */
 export const PlanWords = memo(function PlanWords({ hall, plan, units }: Props) {
@@ -16,7 +16,7 @@ export const PlanWords = memo(function PlanWords({ hall, plan, units }: Props) {
       <section className="stack-close" aria-labelledby="floor-set-out">
         <h3 id="floor-set-out">To set out with a tape</h3>
         <ol className="list-plain floor-tape">
-          {setOutSentences(plan.setOut, units).map((sentence) => (
+          {setOutInWords(plan, units).map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
         </ol>

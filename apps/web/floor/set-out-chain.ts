@@ -16,11 +16,14 @@ export type SetOutChains = {
   readonly across: readonly ChainLink[];
 };
 
+/** A plan in lines, whichever way they stand. */
+export type LinedPlan = Pick<MatPlan, "mats" | "setOut">;
+
 /** Half of a usual gap, in millimetres: how far a chain stands beside the mats. */
 const BESIDE = 250;
 
 export function setOutChains(
-  plan: MatPlan,
+  plan: LinedPlan,
   mat: Mat,
   floor: Pick<FloorDraft, "outline" | "teacher">,
 ): SetOutChains {
@@ -50,7 +53,7 @@ export function setOutChains(
 }
 
 /** The mats of each line, by the counts of the set-out list. */
-function figuredLines(plan: MatPlan): readonly FiguredLine[] {
+function figuredLines(plan: LinedPlan): readonly FiguredLine[] {
   let taken = 0;
   return plan.setOut.lines.flatMap((figures) => {
     const [first, ...rest] = plan.mats.slice(taken, taken + figures.centres.length);

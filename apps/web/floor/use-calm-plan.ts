@@ -1,7 +1,7 @@
-import type { Hall, MatPlan } from "#core/hall";
+import type { Hall, ArrangedMatPlan } from "#core/hall";
 import { useEffect, useState } from "react";
 
-export type CalmPlan = { readonly hall: Hall; readonly plan: MatPlan };
+export type CalmPlan = { readonly hall: Hall; readonly plan: ArrangedMatPlan };
 
 /** A moment without change before more is asked of a plan: while something is dragged only its mats are worked out. */
 const CALM_MS = 350;
@@ -10,7 +10,7 @@ const CALM_MS = 350;
  * The plan once it has stood still, the first one at once; null before there is any. A hall that is the same in all
  * that a plan rests on stays the same value, so that a name that is typed asks nothing anew.
  */
-export function useCalmPlan(hall: Hall | null, plan: MatPlan | null): CalmPlan | null {
+export function useCalmPlan(hall: Hall | null, plan: ArrangedMatPlan | null): CalmPlan | null {
   const [calm, setCalm] = useState<CalmPlan | null>(null);
   useEffect(() => {
     if (hall === null || plan === null) return undefined;

@@ -1,11 +1,11 @@
-import type { Hall, MatPlan } from "#core/hall";
+import type { Hall, ArrangedMatPlan } from "#core/hall";
 import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import { type Fit, type Fitter, openFitter } from "./fitter.ts";
 
 export type Fitted = {
   /** the last plan there is; null before the first */
-  readonly plan: MatPlan | null;
+  readonly plan: ArrangedMatPlan | null;
   /** the hall that `plan` belongs to */
   readonly hall: Hall | null;
   /** a plan for a newer hall is being worked out, or there is no sound hall now: `plan` is an old one */

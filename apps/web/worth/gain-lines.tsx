@@ -1,14 +1,14 @@
-import type { Gain, MatPlan } from "#core/hall";
+import type { Gain, ArrangedMatPlan } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 import { useId } from "react";
 import { TrialPicture } from "./trial-picture.tsx";
 
 type Props = {
-  readonly gains: readonly Gain<MatPlan>[];
+  readonly gains: readonly Gain<ArrangedMatPlan>[];
   readonly units: LengthUnits;
-  readonly tried: Gain<MatPlan> | null;
-  readonly put: (tried: Gain<MatPlan> | null) => void;
-  readonly keep: (gain: Gain<MatPlan>) => void;
+  readonly tried: Gain<ArrangedMatPlan> | null;
+  readonly put: (tried: Gain<ArrangedMatPlan> | null) => void;
+  readonly keep: (gain: Gain<ArrangedMatPlan>) => void;
 };
 
 /** Each change on its line; one click tries it in its place, one takes it back, one keeps it. */

@@ -1,6 +1,6 @@
 // Example: seven changes to try, three told so far, stopped: the three stand, and going on asks for the fourth.
 // Invariant: an answer to an older list changes nothing, and a stopped list still takes the step under way.
-import { byGain, type Gain, type MatPlan } from "#core/hall";
+import { byGain, type Gain, type ArrangedMatPlan } from "#core/hall";
 import type { GainsJob, GainsReply } from "./gains-messages.ts";
 
 export type GainsList = {
@@ -11,7 +11,7 @@ export type GainsList = {
   readonly total: number | null;
   readonly leftOut: readonly string[];
   /** in the order in which they came; the most gained first when all are there */
-  readonly gains: readonly Gain<MatPlan>[];
+  readonly gains: readonly Gain<ArrangedMatPlan>[];
 };
 
 export function newGainsList(id: number, job: GainsJob): GainsList {
@@ -49,7 +49,7 @@ export function gainsInShort({ state, total, gains }: GainsList): string {
   }
 }
 
-function mostGained(gains: readonly Gain<MatPlan>[]): string {
+function mostGained(gains: readonly Gain<ArrangedMatPlan>[]): string {
   const [best] = byGain(gains);
   if (best === undefined) return "";
   if (best.gain <= 0)

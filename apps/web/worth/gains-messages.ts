@@ -1,7 +1,7 @@
-import type { CountedPlan, Gain, Hall, MatPlan } from "#core/hall";
+import type { Gain, Hall, ArrangedMatPlan } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 
-export type GainsJob = { readonly hall: Hall; readonly plan: CountedPlan; readonly units: LengthUnits };
+export type GainsJob = { readonly hall: Hall; readonly plan: ArrangedMatPlan; readonly units: LengthUnits };
 
 /** A list is begun and then asked for change by change, so that nothing has to be interrupted to stop it. */
 export type GainsRequest =
@@ -10,7 +10,7 @@ export type GainsRequest =
 
 export type GainsReply = { readonly id: number } & (
   | { readonly kind: "begun"; readonly total: number; readonly leftOut: readonly string[] }
-  | { readonly kind: "gain"; readonly gain: Gain<MatPlan> }
+  | { readonly kind: "gain"; readonly gain: Gain<ArrangedMatPlan> }
   | { readonly kind: "done" }
   | { readonly kind: "failed"; readonly says: string }
 );

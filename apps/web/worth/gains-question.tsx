@@ -1,4 +1,4 @@
-import type { Gain, Hall, MatPlan } from "#core/hall";
+import type { Gain, Hall, ArrangedMatPlan } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 import { useMemo, useRef, useState } from "react";
 import { GainLines } from "./gain-lines.tsx";
@@ -9,7 +9,7 @@ import { useGains } from "./use-gains.ts";
 
 type Props = {
   readonly hall: Hall;
-  readonly plan: MatPlan;
+  readonly plan: ArrangedMatPlan;
   readonly units: LengthUnits;
   /** makes the hall the one that is drawn, as one step to undo */
   readonly become: (hall: Hall) => void;
@@ -18,7 +18,7 @@ type Props = {
 /** What each single change would gain, worked out while she reads, to be tried, taken back or kept. */
 export function GainsQuestion({ hall, plan, units, become }: Props) {
   const [open, setOpen] = useState(false);
-  const [tried, setTried] = useState<Gain<MatPlan> | null>(null);
+  const [tried, setTried] = useState<Gain<ArrangedMatPlan> | null>(null);
   const [kept, setKept] = useState<string | null>(null);
   const told = useRef<HTMLOutputElement>(null);
   const job = useMemo(() => ({ hall, plan, units }), [hall, plan, units]);
@@ -26,7 +26,7 @@ export function GainsQuestion({ hall, plan, units, become }: Props) {
   const mine = list?.job.hall === hall ? list : null;
   const gaining = (mine?.gains ?? []).filter((it) => it.gain > 0);
   const others = (mine?.gains ?? []).filter((it) => it.gain <= 0);
-  const keep = (gain: Gain<MatPlan>) => {
+  const keep = (gain: Gain<ArrangedMatPlan>) => {
     setTried(null);
     setKept(gain.says);
     become(gain.hall);

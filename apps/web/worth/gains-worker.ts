@@ -1,7 +1,14 @@
-import { changesToTry, type Gain, matPlan, type MatPlan, whatWouldGain } from "#core/hall";
+import {
+  type ArrangedMatPlan,
+  arrangedPlan,
+  changesToTry,
+  type Gain,
+  type Hall,
+  whatWouldGain,
+} from "#core/hall";
 import type { GainsJob, GainsReply, GainsRequest } from "./gains-messages.ts";
 
-type Steps = Generator<Gain<MatPlan>, void, undefined>;
+type Steps = Generator<Gain<ArrangedMatPlan>, void, undefined>;
 
 let running: { readonly id: number; readonly steps: Steps } | null = null;
 
@@ -25,6 +32,7 @@ function replyTo(request: GainsRequest): GainsReply | null {
 
 function begun(id: number, { hall, plan, units }: GainsJob): GainsReply {
   const { trials, leftOut } = changesToTry(hall, units);
-  running = { id, steps: whatWouldGain(hall, plan, matPlan, units) };
+  const planOf = (changed: Hall) => arrangedPlan(changed, plan.arrangement);
+  running = { id, steps: whatWouldGain(hall, plan, planOf, units) };
   return { id, kind: "begun", total: trials.length, leftOut };
 }

@@ -1,16 +1,43 @@
 import "./worth.css";
-import type { Hall } from "#core/hall";
-import { memo } from "react";
+import { type Hall, USUAL_WAY } from "#core/hall";
+import { metresFromMillimetres, millimetresFromMetres } from "#core/words";
+import { memo, useMemo } from "react";
 import type { BelowFloor } from "../floor/floor-editor.tsx";
 import { partOfHall } from "../floor/floor-part.ts";
 import { GainsQuestion } from "./gains-question.tsx";
+import { numberedHall } from "./numbered-hall.ts";
+import { OccupancyQuestion } from "./occupancy-question.tsx";
+import { PlacesQuestion } from "./places-question.tsx";
+import { SightQuestion } from "./sight-question.tsx";
+import { useWorth } from "./use-worth.ts";
+import { WayQuestion } from "./way-question.tsx";
 
 /** What may be asked of a plan: each answer a line that opens into its working. */
-export const PlanWorth = memo(function PlanWorth({ hall, plan, floor, units }: BelowFloor) {
+export const PlanWorth = memo(function PlanWorth({
+  document,
+  onChange,
+  hall,
+  plan,
+  floor,
+  units,
+}: BelowFloor) {
+  const width = document.wayWidth === undefined ? USUAL_WAY : millimetresFromMetres(document.wayWidth);
+  const { answer } = useWorth(hall, plan, width);
   const become = (next: Hall) => floor.settle(partOfHall(next));
+  const numbered = useMemo(() => numberedHall(hall, document), [hall, document]);
+  const shown = { hall, plan, units };
   return (
     <div className="questions no-print">
-      <GainsQuestion hall={hall} plan={plan} units={units} become={become} />
+      <OccupancyQuestion hall={numbered} units={units} />
+      <GainsQuestion {...shown} become={become} />
+      <SightQuestion {...shown} sight={answer?.sight} />
+      <WayQuestion
+        {...shown}
+        width={width}
+        putWidth={(set) => onChange({ ...document, wayWidth: metresFromMillimetres(set) })}
+        worth={answer}
+      />
+      <PlacesQuestion {...shown} wayWidth={width} become={become} />
     </div>
   );
 });

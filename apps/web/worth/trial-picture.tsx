@@ -1,4 +1,4 @@
-import type { Hall, MatPlan } from "#core/hall";
+import type { Hall, ArrangedMatPlan } from "#core/hall";
 import type { LengthUnits } from "#core/words";
 import { PlanPicture } from "../floor/plan-picture.tsx";
 
@@ -7,7 +7,7 @@ type Props = {
   /** what is done differently and what it gives */
   readonly sentence: string;
   readonly hall: Hall;
-  readonly plan: MatPlan;
+  readonly plan: ArrangedMatPlan;
   readonly units: LengthUnits;
   readonly keep: () => void;
   readonly takeBack: () => void;
