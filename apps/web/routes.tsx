@@ -69,9 +69,36 @@ const compareFor = createRoute({
   component: lazyRouteComponent(() => import("./places/compare-page.tsx"), "ComparePage"),
 });
 
+const startPage = lazyRouteComponent(() => import("./measuring/measure-start-page.tsx"), "MeasureStartPage");
+
+const measure = createRoute({ getParentRoute: () => practice, path: "/measure", component: startPage });
+
+const measureHall = createRoute({
+  getParentRoute: () => practice,
+  path: "/halls/$id/measure",
+  component: startPage,
+});
+
+const measuring = createRoute({
+  getParentRoute: () => practice,
+  path: "/measure/$id",
+  component: lazyRouteComponent(() => import("./measuring/measuring-page.tsx"), "MeasuringPage"),
+});
+
 const tree = root.addChildren([
   start,
-  practice.addChildren([practiceStart, classes, oneClass, halls, oneHall, compare, compareFor]),
+  practice.addChildren([
+    practiceStart,
+    classes,
+    oneClass,
+    halls,
+    oneHall,
+    compare,
+    compareFor,
+    measure,
+    measureHall,
+    measuring,
+  ]),
 ]);
 
 /** Every address of the teacher's screens. */

@@ -43,6 +43,11 @@ export function HallPage() {
       <div className="page-head">
         <PageTitle tab={name}>{name}</PageTitle>
         <UsedBy names={used} />
+        <p>
+          <Link to="/practice/$practice/halls/$id/measure" params={{ practice: id, id: hall }}>
+            Measure this hall
+          </Link>
+        </p>
       </div>
       <HallSheet opened={opened} practice={here.practice} />
       <section className="part no-print" aria-label="Keep or delete">

@@ -71,6 +71,14 @@ export function HallsPage() {
             Its floor, its way in, and what its {word("hire", practice.locale)} costs.
           </span>
         </p>
+        <p className="row">
+          <Link to="/practice/$practice/measure" params={{ practice: id }}>
+            Measure a hall
+          </Link>
+          <span className="small soft">
+            In the hall, with a tape or over a picture of its plan; no signal needed.
+          </span>
+        </p>
         <ImportFile label="Or bring in a hall from a file" read={readHallFile} put={open} />
       </section>
       <ThisPractice practice={id} />

@@ -1,6 +1,7 @@
 import { useQuery } from "@tanstack/react-query";
 import { Link, Outlet, useParams } from "@tanstack/react-router";
 import { practiceQuery, ProblemsError } from "../api/practices.ts";
+import { useDelivery } from "../drafts/use-delivery.ts";
 import { Foot } from "../parts/foot.tsx";
 import { Head } from "../parts/head.tsx";
 import { PageTitle } from "../parts/page-title.tsx";
@@ -10,6 +11,7 @@ import { ProblemList } from "../parts/problem-list.tsx";
 export function PracticeShell() {
   const { practice } = useParams({ from: "/practice/$practice" });
   const asked = useQuery(practiceQuery(practice));
+  useDelivery(practice);
   return (
     <div className="sheet">
       <Head>
