@@ -16,6 +16,9 @@ export type LaidLines = {
   readonly lines: readonly (readonly PlacedMat[])[];
 };
 
+/** One line of a plan, in any order. */
+type PackedLine = Pick<Line, "pieces">;
+
 /**
  * Rows that run across the hall are laid from the front, each from the left; files that run front to back are laid
  * from the left, each from the front. Where only a wall on the other side runs along the lines, they are laid from
@@ -23,7 +26,7 @@ export type LaidLines = {
  */
 export function layLines(
   { outline, mat }: Pick<Hall, "outline" | "mat">,
-  lines: readonly Line[],
+  lines: readonly PackedLine[],
   degrees: number,
   frame: HallFrame,
 ): LaidLines {
@@ -49,7 +52,7 @@ function opposite([x, y]: Point): Point {
 }
 
 /** By distance from where they are measured, to the thousandth of a millimetre, then by their first mat. */
-function inOrder(lines: readonly Line[], away: Point, along: Point): readonly (readonly PlacedMat[])[] {
+function inOrder(lines: readonly PackedLine[], away: Point, along: Point): readonly (readonly PlacedMat[])[] {
   return lines
     .filter((line) => line.pieces.length > 0)
     .map((line) => line.pieces.toSorted((a, b) => place(a, along) - place(b, along)))

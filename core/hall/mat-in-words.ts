@@ -6,24 +6,30 @@ export type NamedMats = {
   readonly setOut?: Pick<SetOut, "linesFrom"> & {
     readonly lines: readonly Pick<SetOutLine, "centres" | "matsFrom">[];
   };
+  /** with rings in the order of the mats, a mat has the name that the set-out of rings gives it */
+  readonly ringSetOut?: { readonly rings: readonly { readonly marks: readonly unknown[] }[] };
 };
 
-/** Line and place count from 1; a plan without lines has line 0 and numbers its mats through. */
+/** Line (or ring) and place count from 1; a plan with neither has line 0 and numbers its mats through. */
 export type MatPlace = { readonly line: number; readonly place: number };
 
-/** "mat 3 of line 2", as in the set-out; "mat 17" in a plan that has no lines. */
+/** "mat 3 of line 2" or "mat 3 of ring 2", as in the set-out; "mat 17" in a plan that has neither. */
 export function matInWords(plan: NamedMats, mat: number): string {
   const { line, place } = placeOfMat(plan, mat);
-  return line === 0 ? `mat ${place}` : `mat ${place} of line ${line}`;
+  return line === 0 ? `mat ${place}` : `mat ${place} of ${rowWord(plan)} ${line}`;
+}
+
+function rowWord({ ringSetOut }: NamedMats): "line" | "ring" {
+  return ringSetOut === undefined ? "line" : "ring";
 }
 
 /** Throws for a mat that the plan does not have. */
 export function placeOfMat(plan: NamedMats, mat: number): MatPlace {
   if (plan.mats[mat] === undefined) throw new RangeError(`no mat ${mat} among ${plan.mats.length}`);
   let before = 0;
-  for (const [line, { centres }] of linesIn(plan).entries()) {
-    if (mat < before + centres.length) return { line: line + 1, place: mat - before + 1 };
-    before += centres.length;
+  for (const [row, size] of rowSizes(plan).entries()) {
+    if (mat < before + size) return { line: row + 1, place: mat - before + 1 };
+    before += size;
   }
   return { line: 0, place: mat + 1 };
 }
@@ -35,12 +41,14 @@ export function matsInWords(plan: NamedMats, mats: readonly number[]): string {
     const { line, place } = placeOfMat(plan, mat);
     byLine.set(line, [...(byLine.get(line) ?? []), place]);
   }
-  return [...byLine].map(([line, places]) => lineOfMats(line, places)).join("; ");
+  return [...byLine].map(([line, places]) => lineOfMats(line, places, rowWord(plan))).join("; ");
 }
 
-/** From where lines and mats are counted, as a sentence; none for a plan without lines. */
+/** From where lines and mats are counted, as a sentence; none for a plan with neither lines nor rings. */
 export function countedFrom(plan: NamedMats): readonly string[] {
   const lines = linesIn(plan);
+  if (plan.ringSetOut !== undefined)
+    return ["Rings are counted from the inside, the mats of each as in the set-out."];
   const [first] = lines;
   if (plan.setOut === undefined || first === undefined) return [];
   const same = lines.every((line) => line.matsFrom === first.matsFrom);
@@ -54,13 +62,20 @@ function linesIn({ mats, setOut }: NamedMats): readonly Pick<SetOutLine, "centre
   return lines.reduce((sum, line) => sum + line.centres.length, 0) === mats.length ? lines : [];
 }
 
-function lineOfMats(line: number, places: readonly number[]): string {
+function rowSizes(plan: NamedMats): readonly number[] {
+  const { ringSetOut } = plan;
+  return ringSetOut === undefined
+    ? linesIn(plan).map((line) => line.centres.length)
+    : ringSetOut.rings.map((ring) => ring.marks.length);
+}
+
+function lineOfMats(line: number, places: readonly number[], row: "line" | "ring"): string {
   const runs = runsOf(places).map((run) => (run.length < 3 ? run.join(", ") : `${run[0]} to ${run.at(-1)}`));
   const parts = runs.join(", ").split(", ");
   const [last] = parts.slice(-1);
   const listed = parts.length === 1 ? last : `${parts.slice(0, -1).join(", ")} and ${last}`;
   const mats = `${places.length === 1 ? "mat" : "mats"} ${listed}`;
-  return line === 0 ? mats : `${mats} of line ${line}`;
+  return line === 0 ? mats : `${mats} of ${row} ${line}`;
 }
 
 /** Places that follow one another by one are a run. */

@@ -1,10 +1,10 @@
-import { checkPlaced, type Fault, type Floor, linesPlan, type LinesOptions } from "#kernels/packing";
+import { type Floor, linesPlan, type LinesOptions } from "#kernels/packing";
+import { allowedLines } from "./allowed-lines.ts";
 import type { Hall } from "./hall.ts";
 import { hallFrame } from "./hall-frame.ts";
-import { type LaidLines, layLines } from "./lay-lines.ts";
+import { layLines } from "./lay-lines.ts";
 import type { MatPlan } from "./mat-plan-types.ts";
 import { setOut } from "./set-out.ts";
-import { wholeCentimetres } from "./whole-centimetres.ts";
 
 /**
  * The most mats in straight parallel lines on a sound hall, where each lies and how to set them out. The teacher's
@@ -31,20 +31,4 @@ export function floorToFill(hall: Hall): Floor {
     fixtures: fixtures.map((it) => it.outline),
     keepClear: [...keepClear, ...(teacher === null ? [] : [teacher])].map((it) => it.outline),
   };
-}
-
-/** On whole centimetres where one of the two ways gives a plan that is allowed, else as they are. */
-function allowedLines(hall: Hall, floor: Floor, exact: LaidLines): LaidLines {
-  for (const how of ["quickly", "carefully"] as const) {
-    const whole = wholeCentimetres(hall, floor, exact, how);
-    if (faultsOf(hall, floor, whole).length === 0) return whole;
-  }
-  const faults = faultsOf(hall, floor, exact);
-  if (faults.length === 0) return exact;
-  const says = faults.slice(0, 3).map((fault) => `${fault.kind} (${fault.pieces.join(", ")})`);
-  throw new Error(`not a plan for “${hall.name}”: ${says.join("; ")}`);
-}
-
-function faultsOf(hall: Hall, floor: Floor, laid: LaidLines): readonly Fault[] {
-  return checkPlaced(floor, hall.mat, hall.gaps, laid.lines.flat());
 }

@@ -17,6 +17,8 @@ export type SightOptions = {
   readonly heads?: Heads;
   /** what rows are counted towards: the hall's front unless told; in a ring or two banks the teacher herself */
   readonly rowsTowards?: "front" | "teacher";
+  /** where she stands, in millimetres: the centre of her zone unless told */
+  readonly teacher?: Point;
 };
 
 export type Sight = {
@@ -36,7 +38,7 @@ export type HiddenMat = {
 };
 
 /**
- * Which mats do not see the teacher; null where there is no teacher's zone and so nothing to say. Millimetres.
+ * Which mats do not see the teacher; null where no place for her is known and so nothing to say. Millimetres.
  *
  * Each person stands in the middle of the short side at the head end of the mat (`standingPoint`), the teacher in
  * the centre of the area of her zone. A mat sees her when the straight line between the two comes no nearer than
@@ -47,9 +49,9 @@ export type HiddenMat = {
  * Taller people, a stage and pillars are not looked at.
  */
 export function whoCannotSee(hall: Hall, plan: NamedMats, options: SightOptions = {}): Sight | null {
-  if (hall.teacher === null) return null;
+  const teacher = options.teacher ?? (hall.teacher === null ? null : centroidOf(hall.teacher.outline));
+  if (teacher === null) return null;
   const { radius = 250, heads = "near" } = options;
-  const teacher = centroidOf(hall.teacher.outline);
   const frame = hallFrame(hall);
   const people = plan.mats.map((placed) => standingPoint(hall.mat, placed, teacher, frame, heads));
   const hidden = plan.mats.flatMap((placed, mat): readonly HiddenMat[] => {

@@ -1,0 +1,74 @@
+import { boundsOf, type Point, type Polygon, rotateAboutOrigin } from "#kernels/geometry";
+import { facingPlan, type FacingPlan, type Floor } from "#kernels/packing";
+import { allowedLines } from "../allowed-lines.ts";
+import type { Hall } from "../hall.ts";
+import { hallFrame } from "../hall-frame.ts";
+import { type LaidLines, layLines } from "../lay-lines.ts";
+import { lineReference } from "../line-measure.ts";
+import { floorToFill } from "../mat-plan.ts";
+import { setOut } from "../set-out.ts";
+import { dot } from "../vectors.ts";
+import type { ArrangementOptions, FacingMatPlan, Middle } from "./arrangement-types.ts";
+import { longestPart } from "./longest-part.ts";
+import { axesOf, packedLines } from "./packed-lines.ts";
+
+/** 2 m: room to walk past two people who lie with their heads to it. Common practice, no source. */
+export const USUAL_MIDDLE = 2000;
+
+/**
+ * Two banks of lines that face a clear middle, the teacher in it. Her zone, where there is one, stays clear too. The
+ * middle is held against the rounded plan as well: no mat lies in it.
+ */
+export function facingMats(
+  hall: Hall,
+  { middle: middleWidth = USUAL_MIDDLE }: Pick<ArrangementOptions, "middle"> = {},
+): FacingMatPlan {
+  const found = facingPlan(floorToFill(hall), hall.mat, hall.gaps, axesOf(hall), middleWidth);
+  const strip = middleStrip(hall.outline, found);
+  const exact = layLines(hall, packedLines(found.lines), found.direction, hallFrame(hall));
+  const laid = allowedLines(hall, floorWith(hall, strip), exact);
+  return {
+    arrangement: "facing",
+    count: found.count,
+    bound: found.bound,
+    proven: found.proven,
+    mats: laid.lines.flat(),
+    setOut: setOut(hall, laid),
+    middle: strip === null ? null : middleOf(hall, laid, strip, middleWidth),
+    middleWidth,
+  };
+}
+
+/** What the mats keep clear of, the middle included. */
+function floorWith(hall: Hall, strip: Polygon | null): Floor {
+  const floor = floorToFill(hall);
+  return strip === null ? floor : { ...floor, keepClear: [...floor.keepClear, strip] };
+}
+
+/** From the least to the greatest x of the hall turned by −direction. */
+function middleStrip(outline: Polygon, { middle, direction }: FacingPlan): Polygon | null {
+  if (middle === null) return null;
+  const { left, right, bottom } = boundsOf(outline.map((it) => rotateAboutOrigin(it, -direction)));
+  const [low, high] = [bottom + middle.from, bottom + middle.to];
+  const corners: readonly Point[] = [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
+  return corners.map((it) => rotateAboutOrigin(it, direction));
+}
+
+function middleOf(hall: Hall, laid: LaidLines, strip: Polygon, width: number): Middle {
+  const places = strip.map((it) => dot(it, laid.away));
+  const [near, far] = [Math.min(...places), Math.max(...places)];
+  const reference = lineReference(hall.outline, hall.mat, laid);
+  const before = laid.lines.filter(([first]) => first !== undefined && dot(first.centre, laid.away) < near);
+  return {
+    outline: strip,
+    afterLine: before.length,
+    from: Math.round(near - reference.at),
+    width,
+    teacher: longestPart(hall.outline, laid.along, laid.away, (near + far) / 2),
+  };
+}

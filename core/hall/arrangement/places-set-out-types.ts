@@ -1,0 +1,26 @@
+/** How to lay mats that stand in no lines: each by its own two figures, those that share one told together. */
+export type PlacesSetOut = {
+  /** whether every figure is a whole centimetre */
+  readonly toTheCentimetre: boolean;
+  /** in the order of the plan's mats */
+  readonly groups: readonly PlaceGroup[];
+  /** in metres, one a line, that a person with a tape can follow */
+  readonly sentences: readonly string[];
+};
+
+/** Mats that lie one way, as far from one wall and measured from the same other wall. Millimetres. */
+export type PlaceGroup = {
+  /** "front to back" */
+  readonly lengthLies: string;
+  readonly outFrom: TapeSide;
+  /** from there to the nearest edge of each mat */
+  readonly out: number;
+  readonly alongFrom: TapeSide;
+  readonly places: readonly PlaceAlong[];
+};
+
+/** The number that a mat has in the plan, and how far its nearest edge lies from the other wall, in millimetres. */
+export type PlaceAlong = { readonly number: number; readonly along: number };
+
+/** "the left wall"; along the edge of the mat where it comes to that wall at a slant. */
+export type TapeSide = { readonly wall: string; readonly slanting: boolean };

@@ -1,0 +1,59 @@
+import { wallDirections } from "#kernels/geometry";
+import { formatLength, type LengthUnits } from "#core/words";
+import type { Hall } from "../hall.ts";
+import type { ArrangedMatPlan } from "./arrangement-types.ts";
+import { proofSentence } from "./proof-sentence.ts";
+
+/** How a plan came about and what its bound speaks of, so that somebody can argue with it. A sentence each. */
+export function planWorking(
+  hall: Hall,
+  plan: ArrangedMatPlan,
+  units: LengthUnits = "metric",
+): readonly string[] {
+  const said = (millimetres: number): string => formatLength(millimetres, units);
+  return [
+    `A mat of ${said(hall.mat.length)} by ${said(hall.mat.width)}, at least ${said(hall.gaps.side)} between long sides, ${said(hall.gaps.end)} between head and foot and ${said(hall.gaps.wall)} from walls and what stands on the floor.`,
+    ...triedSentences(hall, plan, said),
+    proofSentence(plan),
+  ];
+}
+
+type Said = (millimetres: number) => string;
+
+function triedSentences(hall: Hall, plan: ArrangedMatPlan, said: Said): readonly string[] {
+  switch (plan.arrangement) {
+    case "lines":
+      return [
+        `Tried: lines ${directionWords(hall)} and across, mats side by side and end to end, lines at every distance.`,
+      ];
+    case "staggered":
+      return [
+        `Tried: lines ${directionWords(hall)} and across, mats side by side ${said(plan.pitch)} from centre to centre, every other line shifted by ${exactly(plan.shift)}, first places on whole centimetres. A place that is not free stays empty.`,
+      ];
+    case "facing":
+      return [
+        `Tried: two banks of lines ${directionWords(hall)} and across, with heads to a middle ${said(plan.middleWidth)} wide that lies on whole centimetres.`,
+      ];
+    case "round":
+      return [
+        "Tried: rings on whole centimetres around this centre, with mats at every half degree. Another centre may hold more.",
+        "The bound is that of the area alone, which no ring comes near: it says little.",
+      ];
+    case "most":
+      return [
+        `Tried: mats ${directionWords(hall)} or across, each wherever there is room, from the best lines on.`,
+        "The bound comes from weights on the floor: every mat that could lie there holds a weight of one at least.",
+      ];
+  }
+}
+
+/** Shifts may be half millimetres. */
+function exactly(millimetres: number): string {
+  return `${millimetres / 1000} m`;
+}
+
+function directionWords({ axis, outline }: Pick<Hall, "axis" | "outline">): string {
+  if (axis !== "auto") return `at ${axis}° of the drawing`;
+  const count = wallDirections(outline).length;
+  return count === 1 ? "along the walls" : `along each of ${count} wall directions`;
+}
