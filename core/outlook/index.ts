@@ -21,3 +21,12 @@ export {
 } from "./opening/opening-document.ts";
 export type { OpeningJson } from "./opening/opening-json.ts";
 export { type Together, turnUpOf } from "./opening/turn-up.ts";
+export {
+  type ComingAnswer,
+  comingAnswer,
+  type ComingAnswerQuestion,
+  comingJson,
+} from "./coming/coming-answer.ts";
+export type { ClosedDays, Period, PersonComing, Stays, Visit } from "./coming/coming-types.ts";
+export { comingCaution, personSentence } from "./coming/coming-words.ts";
+export { type StaysAnswer, staysAnswer, type StaysAnswerQuestion, staysJson } from "./coming/stays-answer.ts";

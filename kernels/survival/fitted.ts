@@ -1,4 +1,5 @@
-import { lowestPoint } from "./lowest-point.ts";
+import { curvature, inverseOf, slopes } from "./curvature.ts";
+import { type LowestPoint, lowestPoint } from "./lowest-point.ts";
 import { spreadAt } from "./spread-at.ts";
 
 /** What fits best, and how surely. Parameters are above 0; the spread is of their logarithms. */
@@ -36,10 +37,31 @@ export function mostLikely(
       ),
     )
     .reduce((best, each) => (each.value < best.value - 1e-9 ? each : best));
+  const { at, value } = polished(cost, found);
   return {
-    parameters: found.at.map((log) => Math.exp(log)),
-    logLikelihood: -found.value,
-    settled: found.at.every((log) => log > LEAST + NEAR && log < MOST - NEAR),
-    spread: spreadAt(logLikelihoodAt, found.at),
+    parameters: at.map((log) => Math.exp(log)),
+    logLikelihood: -value,
+    settled: at.every((log) => log > LEAST + NEAR && log < MOST - NEAR),
+    spread: spreadAt(logLikelihoodAt, at),
   };
+}
+
+/**
+ * The last digits by Newton's step: a simplex is content where the value no longer changes, at the square root of
+ * its precision, and the parameters would differ from one machine to another in the sixth digit.
+ */
+function polished(cost: (logs: readonly number[]) => number, found: LowestPoint): LowestPoint {
+  let best = found;
+  for (let turn = 0; turn < 3; turn += 1) {
+    const inverse = inverseOf(curvature(cost, best.at));
+    if (inverse === undefined) return best;
+    const slope = slopes(cost, best.at);
+    const step = inverse.map((row) => row.reduce((sum, value, at) => sum + value * (slope[at] ?? 0), 0));
+    const at = best.at.map((log, index) => log - (step[index] ?? 0));
+    const value = cost(at);
+    // a step that is far or leads up is no polish
+    if (!step.every((it) => Math.abs(it) < 0.05) || !(value <= best.value + 1e-9)) return best;
+    best = { at, value };
+  }
+  return best;
 }

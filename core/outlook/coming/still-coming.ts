@@ -1,0 +1,124 @@
+import { dateOfDay } from "#kernels/calendar";
+import { fitBgBb, fitBgNbd, type Repeats, type Taken } from "#kernels/survival";
+import { bad, good, type Result } from "#core/words";
+import type { ComingFit, PersonComing, PersonSeen, Records } from "./coming-types.ts";
+import { bgBbFigures, bgNbdFigures, type PersonFigures } from "./person-figures.ts";
+import { byName } from "./by-name.ts";
+import { aheadProblems, notSeenProblems } from "./weeks-problems.ts";
+import { readRecords, type RecordsRead } from "./read-records.ts";
+
+export type ComingQuestion = Records & {
+  /** teaching weeks ahead, 12 unless told */
+  readonly ahead?: number;
+  /** whole teaching weeks without a visit after which a person is listed, 4 unless told: a guess */
+  readonly notSeenFor?: number;
+  /** bg-nbd for people who come as it pleases them; bg-bb counts a week as one chance to come */
+  readonly model?: ComingFit["model"];
+};
+
+export type Coming = {
+  readonly until: string;
+  readonly ahead: number;
+  readonly notSeenFor: number;
+  /** by name */
+  readonly people: readonly PersonComing[];
+  /** of those, the ones not seen for so long; by name */
+  readonly notSeen: readonly PersonComing[];
+  readonly visits: number;
+  readonly visitsLater: number;
+  /** the Mondays of weeks in which nobody came, though the class is taken to have run */
+  readonly emptyWeeks: readonly string[];
+  readonly cameAgain: number;
+  /** null where fewer than four people came more than once */
+  readonly fit: ComingFit | null;
+  /** visits of all these people to expect in the weeks ahead */
+  readonly expectedVisits: number | null;
+};
+
+/** With fewer who came more than once nothing is worked out: chance would say it all. */
+export const LEAST_CAME_AGAIN = 4;
+
+/**
+ * Who is still coming, from dated visits. Time runs in teaching weeks: a week in which the class did not run is no
+ * absence. Problems: those of the records; "weeks-ahead-out-of-range", "not-seen-out-of-range".
+ */
+export function stillComing(question: ComingQuestion): Result<Coming> {
+  const { ahead = 12, notSeenFor = 4, model = "bg-nbd" } = question;
+  const problems = [...aheadProblems(ahead), ...notSeenProblems(notSeenFor)];
+  const read = readRecords(question);
+  if (!read.ok) return bad(...problems, ...read.problems);
+  if (problems.length > 0) return bad(...problems);
+  const cameAgain = read.value.people.filter(({ days }) => days.length > 1).length;
+  const found = cameAgain < LEAST_CAME_AGAIN ? null : fittedTo(read.value, model, ahead);
+  const people = read.value.people.map((person) =>
+    personComing(read.value, person, found?.figuresOf ?? null),
+  );
+  const inOrder = people.sort(byName);
+  return good({
+    until: dateOfDay(read.value.until),
+    ahead,
+    notSeenFor,
+    people: inOrder,
+    notSeen: inOrder.filter((it) => it.weeksSince >= notSeenFor),
+    visits: read.value.visits,
+    visitsLater: read.value.visitsLater,
+    emptyWeeks: read.value.emptyWeeks.map(dateOfDay),
+    cameAgain,
+    fit: found?.fit ?? null,
+    expectedVisits:
+      found === null ? null : people.reduce((sum, it) => sum + (it.expectedVisits?.value ?? 0), 0),
+  });
+}
+
+type FittedTo = { readonly fit: ComingFit; readonly figuresOf: (person: PersonSeen) => PersonFigures };
+
+function fittedTo(read: RecordsRead, model: ComingFit["model"], ahead: number): FittedTo | null {
+  if (model === "bg-nbd") {
+    const fitted = fitBgNbd(read.people.map((person) => repeatsOf(read, person)));
+    const figures = bgNbdFigures(fitted, ahead);
+    return { fit: { model, fitted }, figuresOf: (person) => figures(repeatsOf(read, person)) };
+  }
+  const taken = read.people.map((person) => takenOf(read, person));
+  // all in one week have had no chance yet
+  if (taken.every(({ chances }) => chances === 0)) return null;
+  const fitted = fitBgBb(taken);
+  const figures = bgBbFigures(fitted, ahead);
+  return { fit: { model, fitted }, figuresOf: (person) => figures(takenOf(read, person)) };
+}
+
+/** Days after the first on which the person came, in teaching weeks since the first. */
+function repeatsOf({ time, until }: RecordsRead, { days }: PersonSeen): Repeats {
+  const first = time.at(days[0] ?? until);
+  return {
+    repeats: days.length - 1,
+    last: time.at(days.at(-1) ?? until) - first,
+    span: time.at(until) - first,
+  };
+}
+
+/** Weeks after that of the first visit, each one chance to come. */
+function takenOf({ time, lastWeek }: RecordsRead, { days }: PersonSeen): Taken {
+  const [first = 0, ...later] = [...new Set(days.map(time.weekOf))];
+  return {
+    taken: later.length,
+    last: (later.at(-1) ?? first) - first,
+    chances: Math.max(0, lastWeek - first),
+  };
+}
+
+function personComing(
+  { time, until }: RecordsRead,
+  { person, days }: PersonSeen,
+  figuresOf: FittedTo["figuresOf"] | null,
+): PersonComing {
+  const last = days.at(-1) ?? until;
+  const none = { stillComing: null, comesAgain: null, expectedVisits: null };
+  return {
+    person,
+    visits: days.length,
+    firstSeen: dateOfDay(days[0] ?? until),
+    lastSeen: dateOfDay(last),
+    weeksSince: Math.floor(time.at(until) - time.at(last) + 1e-9),
+    ...(figuresOf === null ? none : figuresOf({ person, days })),
+  };
+}
