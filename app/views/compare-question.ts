@@ -1,16 +1,21 @@
 import { type ClassDocument, isGuess, planningOf } from "#core/class";
-import type { HallDocument } from "#core/hall";
+import type { Arrangement, HallDocument } from "#core/hall";
 import type { CompareDocumentInput } from "#core/price";
+import { wayWords } from "./way-words.ts";
 import { type CurrencyCode, good, minor, moneyText, type Result, readAmount, together } from "#core/words";
 
-/** A hall that the class could be in, and the people it takes for this class; null while that is not known. */
+/** The people that a hall takes for this class with its mats one way. */
+export type WayOffered = { readonly arrangement: Arrangement; readonly capacity: number };
+
+/** A hall that the class could be in, and the ways its mats could stand; null while its floor is not sound. */
 export type HallOffered = {
   readonly id: string;
   readonly document: HallDocument;
-  readonly capacity: number | null;
+  readonly ways: readonly WayOffered[] | null;
 };
 
-export type HallAsked = HallOffered & { readonly name: string; readonly capacity: number };
+/** One that can be compared: its ways are those that take anybody, one at least. */
+export type HallAsked = HallOffered & { readonly name: string; readonly ways: readonly WayOffered[] };
 export type HallLeftOut = { readonly name: string; readonly why: string };
 
 export type By = "session" | "year" | "hour";
@@ -23,10 +28,24 @@ export function hallsAsked(
   const named = halls.map((hall) => ({ hall, name: nameOf(hall, halls), why: whyNot(hall, currency) }));
   return {
     asked: named.flatMap(({ hall, name, why }) =>
-      why === null && hall.capacity !== null ? [{ ...hall, name, capacity: hall.capacity }] : [],
+      why === null ? [{ ...hall, name, ways: takingAnybody(hall) }] : [],
     ),
-    leftOut: named.flatMap(({ name, why }) => (why === null ? [] : [{ name, why }])),
+    leftOut: named.flatMap(({ hall, name, why }) => (why === null ? emptyWays(hall, name) : [{ name, why }])),
   };
+}
+
+function takingAnybody({ ways }: HallOffered): readonly WayOffered[] {
+  return (ways ?? []).filter(({ capacity }) => capacity > 0);
+}
+
+/** Ways that take nobody are told too, beside the others of their hall. */
+function emptyWays({ ways }: HallOffered, name: string): readonly HallLeftOut[] {
+  return (ways ?? [])
+    .filter(({ capacity }) => capacity === 0)
+    .map(({ arrangement }) => ({
+      name: `${name}, ${wayWords[arrangement]},`,
+      why: "nobody on a mat fits in it so",
+    }));
 }
 
 /** Two halls of one name are told apart by their place in the list. */
@@ -36,13 +55,13 @@ function nameOf({ id, document }: HallOffered, halls: readonly HallOffered[]): s
   return alike.length === 1 ? name : `${name} (${alike.findIndex((it) => it.id === id) + 1})`;
 }
 
-function whyNot({ document, capacity }: HallOffered, currency: CurrencyCode): string | null {
+function whyNot({ document, ways }: HallOffered, currency: CurrencyCode): string | null {
   if (document.hire === undefined) return "what it charges is not known yet";
   if (document.currency !== undefined && document.currency !== currency) {
     return `it charges in ${document.currency} and the practice counts in ${currency}`;
   }
-  if (capacity === null) return "its floor is not drawn soundly yet, so nobody knows how many it takes";
-  return capacity === 0 ? "nobody on a mat fits in it" : null;
+  if (ways === null) return "its floor is not drawn soundly yet, so nobody knows how many it takes";
+  return ways.every(({ capacity }) => capacity === 0) ? "nobody on a mat fits in it" : null;
 }
 
 /** The class and its halls as a document to be compared. Problems: those of the amounts of the session. */
@@ -54,10 +73,10 @@ export function compareDocument(
 ): Result<CompareDocumentInput> {
   const other = otherCost(document, currency);
   if (!other.ok) return other;
-  const { minutes, year, weekday, start } = document;
+  const { minutes, year } = document;
   return good({
     currency,
-    slots: [{ weekday, start }],
+    slots: [...slotsOf(document)],
     minutes: { setUp: minutes.setUp, class: minutes.class, packDown: minutes.packDown },
     year: { from: year.from, until: year.until, closures: year.closures },
     otherCost: other.value,
@@ -70,6 +89,18 @@ export function compareDocument(
     halls: halls.map((hall) => comparedHall(document, hall)),
     guesses: [...guessesOf(document), ...halls.flatMap((hall, at) => travelGuesses(document, hall, at))],
   });
+}
+
+/** The class's own time of the week first, then the others that she thinks of, each once. */
+export function slotsOf({
+  weekday,
+  start,
+  planning,
+}: ClassDocument): readonly { weekday: number; start: string }[] {
+  const all = [{ weekday, start }, ...(planning?.slots ?? [])];
+  return all.filter(
+    (slot, at) => all.findIndex((it) => it.weekday === slot.weekday && it.start === slot.start) === at,
+  );
 }
 
 function otherCost({ costs }: ClassDocument, currency: CurrencyCode): Result<string> {
@@ -94,16 +125,20 @@ export function travelTo({ planning, minutes, costs }: ClassDocument, hall: stri
 
 function comparedHall(
   document: ClassDocument,
-  { id, name, capacity, document: hall }: HallAsked,
+  { id, name, ways, document: hall }: HallAsked,
 ): CompareDocumentInput["halls"][number] {
-  const { free, closures = [] } = document.planning?.halls?.[id] ?? {};
-  if (hall.hire === undefined) throw new RangeError(`no hire: ${id}`);
+  const { free, terms, closures = [] } = document.planning?.halls?.[id] ?? {};
+  const [way, ...others] = ways;
+  if (hall.hire === undefined || way === undefined) throw new RangeError(`no hire or no way: ${id}`);
   return {
     name,
-    capacity,
+    capacity: way.capacity,
+    arrangement: wayWords[way.arrangement],
+    arrangements: others.map((it) => ({ name: wayWords[it.arrangement], capacity: it.capacity })),
     hire: hall.hire,
     ...travelTo(document, id),
     closures,
+    ...(terms === undefined || terms.length === 0 ? {} : { terms }),
     ...(free === undefined || free.length === 0 ? {} : { free }),
   };
 }

@@ -1,4 +1,4 @@
-import type { CompareJson } from "#core/price";
+import { type CompareJson, datesWords } from "#core/price";
 import { currencyDigits, readCurrency, type WorkingLine } from "#core/words";
 import { Fraction } from "fraction.js";
 import type { CompareSheetInput } from "./compare-sheet.ts";
@@ -73,17 +73,14 @@ function aboutOf({ capacity, sessions, expected }: Hall, view: View): string {
 }
 
 function workingOf(hall: Hall, view: View, by: MeasureName, digits: number): readonly WorkingLine[] {
-  const { sessions, lostDates, doorToDoorMinutes } = hall;
+  const { doorToDoorMinutes } = hall;
   const { perYear, perHour } = hall[view];
   const session = sessionLines(hall, view, digits);
   switch (by) {
     case "session":
       return session;
     case "year":
-      return [
-        ...session,
-        { label: "A year leaves", sum: `${sessions} of ${sessions + lostDates} dates`, amount: perYear },
-      ];
+      return [...session, { label: "A year leaves", sum: datesWords(hall), amount: perYear }];
     case "hour":
       return [
         ...session,

@@ -35,8 +35,10 @@ function hall(name: string, perSession: string): HallDocument {
   });
 }
 
-const barn = { id: "barn", document: hall("Barn", "27.00"), capacity: 30 };
-const quay = { id: "quay", document: hall("Quay", "37.00"), capacity: 40 };
+const inLines = (capacity: number) => [{ arrangement: "lines", capacity }] as const;
+
+const barn = { id: "barn", document: hall("Barn", "27.00"), ways: inLines(30) };
+const quay = { id: "quay", document: hall("Quay", "37.00"), ways: inLines(40) };
 
 const whole: CompareSheetInput = {
   practice: { currency: "GBP", locale: "en-GB" },
@@ -124,11 +126,11 @@ test("a hall without a price, in another currency, too small or badly drawn is l
   const { hire: _, ...unpriced } = quay.document;
   const others = [
     barn,
-    { id: "a", document: { ...unpriced, name: "A" }, capacity: 20 },
-    { id: "b", document: { ...quay.document, name: "B", currency: "USD" }, capacity: 20 },
-    { id: "c", document: { ...quay.document, name: "C" }, capacity: 0 },
-    { id: "d", document: { ...quay.document, name: "D" }, capacity: null },
-    { id: "e", document: hall("E", "much"), capacity: 20 },
+    { id: "a", document: { ...unpriced, name: "A" }, ways: inLines(20) },
+    { id: "b", document: { ...quay.document, name: "B", currency: "USD" }, ways: inLines(20) },
+    { id: "c", document: { ...quay.document, name: "C" }, ways: inLines(0) },
+    { id: "d", document: { ...quay.document, name: "D" }, ways: null },
+    { id: "e", document: hall("E", "much"), ways: inLines(20) },
   ];
   const { expected, says } = ready({ halls: others });
   expect(expected.map((row) => row.hall)).toEqual(["Barn"]);
@@ -141,6 +143,38 @@ test("a hall without a price, in another currency, too small or badly drawn is l
   ]);
 });
 
+test("other times and other ways for the mats are compared beside the class’s own, each once", () => {
+  const planning = {
+    dispersion: 0,
+    slots: [
+      { weekday: 4, start: "18:30" },
+      { weekday: 2, start: "18:30" },
+    ],
+    halls: { quay: { terms: [{ from: "2027-01-05", until: "2027-01-31" }] } },
+  };
+  const ways = [
+    { arrangement: "lines", capacity: 30 },
+    { arrangement: "round", capacity: 8 },
+    { arrangement: "facing", capacity: 0 },
+  ] as const;
+  const { expected, says } = ready({
+    document: { ...tuesdays, planning },
+    halls: [{ ...barn, ways }, quay],
+  });
+  // Tuesdays 5 January to 9 March are 10, Thursdays 7 January to 4 March 9; four of each lie in January
+  expect(expected.map(({ hall, about }) => `${hall}: ${about}`)).toEqual([
+    "Barn, in lines, Tuesday 18:30: 10 people of 30 places, 10 evenings",
+    "Barn, in lines, Thursday 18:30: 10 people of 30 places, 9 evenings",
+    "Barn, in rings, Tuesday 18:30: 8 people of 8 places, 10 evenings",
+    "Barn, in rings, Thursday 18:30: 8 people of 8 places, 9 evenings",
+    "Quay, Tuesday 18:30: 10 people of 40 places, 4 evenings",
+    "Quay, Thursday 18:30: 10 people of 40 places, 4 evenings",
+  ]);
+  expect(says).toContain("Barn, in two banks, is left out: nobody on a mat fits in it so.");
+  const year = expected.at(-1)?.figures.find(({ by }) => by === "year");
+  expect(year?.working.at(-1)?.sum).toBe("4 of 9 dates; lost: 5 to days outside its terms");
+});
+
 test("two halls of one name are told apart", () => {
   const { expected } = ready({ halls: [barn, { ...barn, id: "other" }] });
   expect(expected.map((row) => row.hall)).toEqual(["Barn (1)", "Barn (2)"]);
@@ -148,7 +182,7 @@ test("two halls of one name are told apart", () => {
 
 test("nothing to compare and a class that cannot be used are told in words", () => {
   expect(sheet({ halls: [] })).toMatchObject({ kind: "missing" });
-  expect(sheet({ halls: [{ ...barn, capacity: null }] })).toMatchObject({ kind: "missing" });
+  expect(sheet({ halls: [{ ...barn, ways: null }] })).toMatchObject({ kind: "missing" });
   const unsound = sheet({ document: { ...tuesdays, mix: { single: 0.4 } } });
   expect(unsound.kind === "unsound" && unsound.problems.map(({ code }) => code)).toEqual(["mix-not-one"]);
 });

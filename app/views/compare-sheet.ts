@@ -101,10 +101,12 @@ function hallAt(place: string): readonly number[] {
   return at === undefined ? [] : [Number(at)];
 }
 
+/** The class's own time stands with the class, the others that are looked at in its planning. */
 function atTheClass(problem: Problem): Problem {
-  return problem.place.startsWith("slots[0].")
-    ? { ...problem, place: problem.place.slice("slots[0].".length) }
-    : problem;
+  const found = /^slots\[(\d+)\]\.?(.*)$/.exec(problem.place);
+  if (found === null) return problem;
+  const [, index = "0", field = ""] = found;
+  return { ...problem, place: index === "0" ? field : `planning.slots[${Number(index) - 1}].${field}` };
 }
 
 function sheetOf(input: CompareSheetInput, json: CompareJson, leftOut: readonly string[]): CompareSheet {

@@ -5,6 +5,7 @@ export type { ClassYear, SessionsAtCost, YearMonth } from "./class-year-types.ts
 export { type CountedHours, countedHours } from "./counted-hours.ts";
 export { type EmptyClass, emptyClass } from "./empty-class.ts";
 export { eveningOf, hireOf } from "./evening-of.ts";
+export { type FreeHall, freeHalls, type HallWindow } from "./free-halls.ts";
 export { guessName } from "./guess-names.ts";
 export {
   type Answer,

@@ -1,3 +1,4 @@
+import { arrangements } from "#core/hall";
 import { studioSchema } from "#core/price";
 import { z } from "zod";
 
@@ -13,6 +14,10 @@ const hallForClassSchema = z.object({
     .array(z.object({ weekday: z.number(), from: clock, until: clock }))
     .optional()
     .describe("from letting in to locking up; not stated: taken to be free"),
+  terms: z
+    .array(z.object({ from: isoDate, until: isoDate }))
+    .optional()
+    .describe("it can be had between these dates only; not stated: all year"),
   closures: z.array(z.object({ from: isoDate, until: isoDate, why: z.string() })).optional(),
 });
 
@@ -47,6 +52,14 @@ export const planningSchema = z.object({
     .record(z.string(), hallForClassSchema)
     .optional()
     .describe("what getting to a hall takes and when it can be had, by the id of its record"),
+  slots: z
+    .array(z.object({ weekday: z.number(), start: clock }))
+    .optional()
+    .describe("other times of the week at which halls are compared for the class"),
+  arrangements: z
+    .array(z.enum(arrangements))
+    .optional()
+    .describe("ways for the mats to stand that halls are compared with; not stated: in lines"),
   studio: studioSchema.optional().describe("what a studio pays for a class"),
 });
 

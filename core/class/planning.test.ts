@@ -37,6 +37,7 @@ test("CLASS-13 every unsound figure of a planning is told at once, at its place"
         { price: "eight", heads: 12 },
         { price: "12.00", heads: -1 },
       ],
+      slots: [{ weekday: 0, start: "late" }],
       rise: "a bit",
       target: { perHour: "-1.00", taxShare: 1 },
       survey: "x".repeat(20_001),
@@ -53,6 +54,8 @@ test("CLASS-13 every unsound figure of a planning is told at once, at its place"
     "money-negative at planning.target.perHour",
     "share-out-of-range at planning.target.taxShare",
     "survey-too-long at planning.survey",
+    "class-weekday at planning.slots[0].weekday",
+    "time-unreadable at planning.slots[0].start",
     "money-unreadable at planning.studio.pay.pay",
     "minutes-out-of-range at planning.studio.minutes",
   ]);
@@ -73,6 +76,10 @@ test("CLASS-13 what is planned of a hall is looked at in every part", () => {
       { weekday: 2, from: "half six", until: "22:00" },
       { weekday: 2, from: "22:00", until: "18:00" },
     ],
+    terms: [
+      { from: "2027-09-31", until: "2027-12-18" },
+      { from: "2027-12-18", until: "2027-09-01" },
+    ],
     closures: [
       { from: "2027-02-30", until: "2027-03-02", why: "floor" },
       { from: "2027-03-02", until: "2027-03-01", why: "floor" },
@@ -84,6 +91,8 @@ test("CLASS-13 what is planned of a hall is looked at in every part", () => {
     "class-weekday at planning.halls.quay-street.free[0].weekday",
     "time-unreadable at planning.halls.quay-street.free[1].from",
     "free-hours-backwards at planning.halls.quay-street.free[2]",
+    "date-unreadable at planning.halls.quay-street.terms[0].from",
+    "span-backwards at planning.halls.quay-street.terms[1]",
     "date-unreadable at planning.halls.quay-street.closures[0].from",
     "closure-backwards at planning.halls.quay-street.closures[1]",
   ]);

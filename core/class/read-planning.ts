@@ -1,6 +1,7 @@
 import { passUseBy, readDemand, readPart, readStudio } from "#core/price";
 import { bad, type CurrencyCode, good, type Problem, problem, type Result, readAmount } from "#core/words";
 import type { Planning } from "./planning-document.ts";
+import { readStart, readWeekday } from "./read-class-fields.ts";
 import { readPlanningHalls } from "./read-planning-halls.ts";
 import { usualPlanning } from "./planning-of.ts";
 
@@ -12,7 +13,7 @@ import { usualPlanning } from "./planning-of.ts";
 export function readPlanning(planning: Planning | undefined, currency: CurrencyCode): Result<null> {
   if (planning === undefined) return good(null);
   const { attendance, confidence, dispersion, termEvenings, beliefs = [], survey = "" } = planning;
-  const { rise, target } = planning;
+  const { rise, target, slots = [] } = planning;
   const problems = [
     ...problemsOf(
       passUseBy({
@@ -34,6 +35,7 @@ export function readPlanning(planning: Planning | undefined, currency: CurrencyC
     ...(rise === undefined ? [] : problemsOf(readAmount(rise, currency, "planning.rise"))),
     ...(target === undefined ? [] : targetProblems(target, currency)),
     ...lengthOf(survey),
+    ...slots.flatMap(slotProblems),
     ...problemsOf(readPlanningHalls(planning.halls, currency)),
     ...problemsOf(readStudio(planning.studio, currency, "planning.studio")),
   ];
@@ -61,6 +63,17 @@ function targetProblems(
   return [
     ...problemsOf(readAmount(perHour, currency, `${place}.perHour`)),
     ...problemsOf(readPart(taxShare, `${place}.taxShare`)),
+  ];
+}
+
+function slotProblems(
+  { weekday, start }: NonNullable<Planning["slots"]>[number],
+  index: number,
+): readonly Problem[] {
+  const place = `planning.slots[${index}]`;
+  return [
+    ...problemsOf(readWeekday(weekday)).map((it) => ({ ...it, place: `${place}.weekday` })),
+    ...problemsOf(readStart(start)).map((it) => ({ ...it, place: `${place}.start` })),
   ];
 }
 

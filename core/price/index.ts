@@ -99,6 +99,7 @@ export { readStudio } from "./studio/read-studio.ts";
 export { type StudioDocument, studioPaySchema, studioSchema } from "./studio/studio-document.ts";
 export { type StudioPay, studioPay } from "./studio/studio-pay.ts";
 export { type ChangeJson, changeJson, isGuess } from "./change/change-json.ts";
+export { clockText } from "./compare/clock-text.ts";
 export { type CompareJson, compareAnswer, type LeavesJson } from "./compare/compare-answer.ts";
 export {
   type CompareDocument,
@@ -106,6 +107,7 @@ export {
   compareDocumentSchema,
   comparedHallSchema,
 } from "./compare/compare-document.ts";
+export { datesWords } from "./compare/compare-working.ts";
 export type { Candidate, ComparedHall, Comparison, HallLine, Leaves } from "./compare/compare-types.ts";
 export type { Differing } from "./compare/differing-orders.ts";
 export { hallLine, type Measure, ordered, type View } from "./compare/hall-lines.ts";

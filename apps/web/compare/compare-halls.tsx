@@ -15,6 +15,8 @@ import { ChangeList } from "../prices/change-list.tsx";
 import { CompareTable } from "./compare-table.tsx";
 import { HallFields } from "./hall-fields.tsx";
 import { HallOrders } from "./hall-orders.tsx";
+import { WhatIsCompared } from "./what-is-compared.tsx";
+import { WhichAreFree } from "./which-are-free.tsx";
 import { useCompareSheet } from "./use-compare-sheet.ts";
 
 type Props = {
@@ -48,12 +50,13 @@ export function CompareHalls({ practice, opened, halls }: Props) {
   const change = (part: Partial<ClassDocument>) => keeper.change((before) => ({ ...before, ...part }));
   return (
     <FormOf form={form}>
-      <section className="part" aria-labelledby="answer">
+      <section className="part holds-fields" aria-labelledby="answer">
         <h2 id="answer" className="part-title">
           Which hall
         </h2>
         {asked.failure === null ? null : <p className="problem-note">{asked.failure}</p>}
         <CompareAnswer sheet={sheet} />
+        <WhatIsCompared document={draft.document} change={change} />
         <ChoiceField
           label="In the order of what is left by"
           value={by}
@@ -62,6 +65,7 @@ export function CompareHalls({ practice, opened, halls }: Props) {
         />
       </section>
       {sheet?.kind === "ready" ? <Compared sheet={sheet} /> : null}
+      <WhichAreFree practice={practice} document={draft.document} halls={halls} />
       <section className="part holds-fields" aria-labelledby="ways">
         <h2 id="ways" className="part-title">
           The way to each, and when it can be had

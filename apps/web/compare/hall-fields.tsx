@@ -11,6 +11,7 @@ import { Rows } from "../fields/rows.tsx";
 import { WordsField } from "../fields/words-field.tsx";
 import { Show } from "../parts/show.tsx";
 import { weekdayName } from "../words/dates.ts";
+import { weekdayChoices } from "./weekday-choices.ts";
 
 type Props = ClassPart & { readonly hall: Listed<HallDocument>; readonly name: string };
 
@@ -43,6 +44,7 @@ export function HallFields({ document, change, hall, name }: Props) {
           put={(cost) => put({ travelCost: cost })}
         />
         <FreeRows document={document} planned={planned} path={path} put={put} />
+        <TermRows document={document} planned={planned} path={path} put={put} />
         <ClosedRows document={document} planned={planned} path={path} put={put} />
       </div>
     </Show>
@@ -54,8 +56,6 @@ type RowsProps = Pick<ClassPart, "document"> & {
   readonly path: string;
   readonly put: (part: HallForClass) => void;
 };
-
-const WEEKDAYS = [1, 2, 3, 4, 5, 6, 7].map((day) => ({ value: String(day), label: weekdayName(day) }));
 
 /** When the hall is free, from letting in to locking up; no rows is taken to be free. */
 function FreeRows({ document, planned, path, put }: RowsProps) {
@@ -75,7 +75,7 @@ function FreeRows({ document, planned, path, put }: RowsProps) {
           <ChoiceField
             label="Day"
             value={String(span.weekday)}
-            choices={WEEKDAYS}
+            choices={weekdayChoices}
             onChange={(day) => putSpan({ ...span, weekday: Number(day) })}
           />
           <DateField type="time" label="From" value={span.from} put={(from) => putSpan({ ...span, from })} />
@@ -85,6 +85,35 @@ function FreeRows({ document, planned, path, put }: RowsProps) {
             value={span.until}
             put={(until) => putSpan({ ...span, until })}
             problem={span.until <= span.from ? "It is before the first time. Put the later time here." : null}
+          />
+        </>
+      )}
+    />
+  );
+}
+
+/** Between which dates the hall can be had; no rows is all year. */
+function TermRows({ document, planned, path, put }: RowsProps) {
+  const terms = planned.terms ?? [];
+  const { from, until } = document.year;
+  return (
+    <Rows
+      title="Only between these dates"
+      path={`${path}.terms`}
+      compact
+      rows={terms}
+      fresh={() => ({ from, until })}
+      add="Add a term"
+      named={(index) => `the term ${index + 1}`}
+      put={(rows) => put({ terms: [...rows] })}
+      renderRow={(term, putTerm) => (
+        <>
+          <DateField label="From" value={term.from} put={(day) => putTerm({ ...term, from: day })} />
+          <DateField
+            label="Until"
+            value={term.until}
+            put={(day) => putTerm({ ...term, until: day })}
+            problem={term.until < term.from ? "It is before the first day. Put the later date here." : null}
           />
         </>
       )}

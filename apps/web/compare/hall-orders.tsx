@@ -1,4 +1,5 @@
 import type { CompareSheet } from "#app/views";
+import { Show } from "../parts/show.tsx";
 
 type Props = { readonly orders: Extract<CompareSheet, { kind: "ready" }>["orders"] };
 
@@ -14,9 +15,17 @@ export function HallOrders({ orders }: Props) {
               <li key={hall}>{hall}</li>
             ))}
           </ol>
-          <p className="small soft">
-            {full.join() === expected.join() ? "Full, the order is the same." : `Full: ${full.join("; ")}.`}
-          </p>
+          {full.join() === expected.join() ? (
+            <p className="small soft">Full, the order is the same.</p>
+          ) : (
+            <Show summary="Full, the order is another">
+              <ol>
+                {full.map((hall) => (
+                  <li key={hall}>{hall}</li>
+                ))}
+              </ol>
+            </Show>
+          )}
         </div>
       ))}
     </div>

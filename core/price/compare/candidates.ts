@@ -1,99 +1,66 @@
-import { chargedSlot, type HireTerms } from "#core/hall";
-import { monthKey, spanCovering, weeklyDates } from "#kernels/calendar";
-import { Fraction } from "fraction.js";
-import { Temporal } from "temporal-polyfill";
-import type { Candidate, ComparedHall, Comparison, Excluded, Slot } from "./compare-types.ts";
+import { sumOf } from "./sum-of.ts";
+import type { Candidate, ComparedHall, Comparison, Excluded, Slot, Way } from "./compare-types.ts";
+import { hallDates } from "./hall-dates.ts";
+import { whyNotFree } from "./why-not-free.ts";
+import { yearHire } from "./year-hire.ts";
 
 export type Candidates = { readonly can: readonly Candidate[]; readonly cannot: readonly Excluded[] };
 
-/** Each hall at each time of the week: those that can be had, with their year, and those that cannot, with why. */
+/** Each hall at each time of the week, the mats each way: those that can be had, and those that cannot, with why. */
 export function candidatesOf(comparison: Comparison): Candidates {
   const all = comparison.halls.flatMap((hall, index) =>
-    comparison.slots.map((slot) => candidateOf(comparison, hall, index, slot)),
+    comparison.slots.map((slot) => candidatesAt(comparison, hall, index, slot)),
   );
   return {
-    can: all.flatMap((it) => ("why" in it ? [] : [it])),
+    can: all.flatMap((it) => ("why" in it ? [] : it)),
     cannot: all.flatMap((it) => ("why" in it ? [it] : [])),
   };
 }
 
-function candidateOf(
+function candidatesAt(
   comparison: Comparison,
   hall: ComparedHall,
   index: number,
   slot: Slot,
-): Candidate | Excluded {
-  const said = comparison.slots.length === 1 ? hall.name : `${hall.name}, ${slot.said}`;
-  const excluded = (why: string): Excluded => ({ hall: index, said, why });
+): readonly Candidate[] | Excluded {
   const { setUp, class: teaching, packDown } = comparison.minutes;
-  const [opens, closes] = [slot.start - setUp, slot.start + teaching + packDown];
-  if (!isFree(hall, slot.weekday, opens, closes)) {
-    return excluded(
-      `it is not free on ${slot.said} from ${clock(opens)}, when it must be let in, to ${clock(closes)}`,
-    );
-  }
-  const all = weeklyDates(comparison.year.from, comparison.year.until, slot.weekday);
-  const dates = all.filter((date) => isTaught(comparison, hall, date));
-  if (dates.length === 0)
-    return excluded("no date of the year is left, with its terms and everything closed");
-  return {
+  const excluded = (why: string): Excluded => ({
+    hall: index,
+    said: saidOf(comparison, hall, slot, null),
+    why,
+  });
+  const taken = whyNotFree(hall.free, slot, slot.start - setUp, slot.start + teaching + packDown);
+  if (taken !== null) return excluded(taken);
+  const { dates, lostTo } = hallDates(comparison, hall, slot.weekday);
+  if (dates.length === 0) return excluded(noDates(lostTo));
+  const each = hall.travelCost + comparison.otherCost;
+  const yearCost = yearHire(comparison, hall.hire, dates) + dates.length * each;
+  return hall.ways.map((way) => ({
     hall: index,
     name: hall.name,
-    said,
-    capacity: hall.capacity,
+    slot,
+    way: way.name,
+    said: saidOf(comparison, hall, slot, way),
+    capacity: way.capacity,
     sessions: dates.length,
-    lost: all.length - dates.length,
-    yearCost:
-      yearHire(comparison, hall.hire, dates) + dates.length * (hall.travelCost + comparison.otherCost),
+    lostTo,
+    yearCost,
     doorToDoor: hall.travelMinutes + setUp + teaching + packDown,
     freeIsStated: hall.free !== null,
-  };
+  }));
 }
 
-/** One free span must hold the whole of it: two that only touch may have another group's door between them. */
-function isFree({ free }: ComparedHall, weekday: number, opens: number, closes: number): boolean {
-  if (free === null) return true;
-  return free.some((span) => span.weekday === weekday && span.from <= opens && span.until >= closes);
+function saidOf({ slots }: Comparison, hall: ComparedHall, slot: Slot, way: Way | null): string {
+  const parts = [
+    hall.name,
+    ...(way === null || way.name === null || hall.ways.length === 1 ? [] : [way.name]),
+    ...(slots.length === 1 ? [] : [slot.said]),
+  ];
+  return parts.join(", ");
 }
 
-function isTaught({ closures }: Comparison, hall: ComparedHall, date: Temporal.PlainDate): boolean {
-  const isTerm = hall.terms === null || spanCovering(hall.terms, date) !== undefined;
-  return isTerm && spanCovering([...closures, ...hall.closures], date) === undefined;
-}
-
-/** Hire differs by month (heating), weekday and rate only, so each kind of date is worked out once. */
-function yearHire({ minutes }: Comparison, terms: HireTerms, dates: readonly Temporal.PlainDate[]): number {
-  const counted = withHours(terms, minutes, dates);
-  const kinds = new Map<string, number>();
-  return dates.reduce((sum, date) => {
-    const rate = counted.rates.findLastIndex(({ from }) => Temporal.PlainDate.compare(from, date) <= 0);
-    const kind = `${monthKey(date)} ${rate}`;
-    const hire = kinds.get(kind) ?? chargedSlot(counted, minutes, date).hire;
-    kinds.set(kind, hire);
-    return sum + hire;
-  }, 0);
-}
-
-/** Volume bands go by the hours this class hires in a year, unless the hours are stated. */
-function withHours(
-  terms: HireTerms,
-  minutes: Comparison["minutes"],
-  dates: readonly Temporal.PlainDate[],
-): HireTerms {
-  const [first] = dates;
-  if (terms.hoursPerYear !== null || terms.bands.length === 0 || first === undefined) return terms;
-  const end = first.add({ years: 1 });
-  const inYear = dates.filter((date) => Temporal.PlainDate.compare(date, end) < 0);
-  const { charged } = chargedSlot(terms, minutes, first);
-  return { ...terms, hoursPerYear: new Fraction(charged * inYear.length, 60) };
-}
-
-/** 1110 is 18:30; what begins before midnight is told as the hour of the day before. */
-function clock(minutes: number): string {
-  const ofDay = (minutes + 1440) % 1440;
-  return `${twoDigits(Math.floor(ofDay / 60))}:${twoDigits(ofDay % 60)}`;
-}
-
-function twoDigits(value: number): string {
-  return String(value).padStart(2, "0");
+/** "no date of the year is left: 4 are lost to half-term, 6 outside its terms" */
+function noDates(lostTo: Candidate["lostTo"]): string {
+  if (sumOf(lostTo) === 0) return "the year has no such day of the week";
+  return `no date of the year is left: ${lostTo.map(({ why, dates }) => `${dates} to ${why}`).join(", ")}`;
 }

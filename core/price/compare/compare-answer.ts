@@ -7,11 +7,12 @@ import { candidatesOf } from "./candidates.ts";
 import { compareChanges } from "./compare-changes.ts";
 import { type CompareDocument, compareDocumentSchema } from "./compare-document.ts";
 import { compareSentences } from "./compare-sentences.ts";
-import type { Comparison, Excluded, HallLine, Leaves } from "./compare-types.ts";
+import type { Comparison, Excluded, HallLine, Leaves, LostTo } from "./compare-types.ts";
 import { compareWorking } from "./compare-working.ts";
 import { type Differing, differingOrders } from "./differing-orders.ts";
 import { hallLine, type Measure, ordered, type View } from "./hall-lines.ts";
 import type { PartLine } from "../reply.ts";
+import { sumOf } from "./sum-of.ts";
 import { readComparison } from "./read-comparison.ts";
 
 export type LeavesJson = {
@@ -31,9 +32,14 @@ export type CompareJson = {
   readonly halls: readonly {
     readonly hall: string;
     readonly said: string;
+    /** how the mats stand, where it is named */
+    readonly arrangement: string | null;
+    /** "Tuesday 18:30" */
+    readonly slot: string;
     readonly capacity: number;
     readonly sessions: number;
     readonly lostDates: number;
+    readonly lostTo: readonly LostTo[];
     readonly costPerSession: string;
     readonly doorToDoorMinutes: number;
     readonly expected: LeavesJson;
@@ -102,9 +108,12 @@ function hallJson(
   return {
     hall: candidate.name,
     said: candidate.said,
+    arrangement: candidate.way,
+    slot: candidate.slot.said,
     capacity: candidate.capacity,
     sessions: candidate.sessions,
-    lostDates: candidate.lost,
+    lostDates: sumOf(candidate.lostTo),
+    lostTo: candidate.lostTo,
     costPerSession: coinText(new Fraction(candidate.yearCost).div(candidate.sessions), currency),
     doorToDoorMinutes: candidate.doorToDoor,
     expected: leavesJson(expected, currency),

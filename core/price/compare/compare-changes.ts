@@ -85,7 +85,7 @@ function turnsOf(
 
 /** A change of one hall changes it at each time of the week. */
 function hallTurns(
-  { name, travelMinutes: travel }: ComparedHall,
+  { name, travelMinutes: travel, ways }: ComparedHall,
   index: number,
   now: Turned,
   guesses: readonly string[],
@@ -111,10 +111,20 @@ function hallTurns(
       ),
       turned: (value) => changed((it) => ({ ...it, yearCost: it.yearCost + it.sessions * (value - cost) })),
     },
-    {
-      dial: dialOf(at("capacity"), `the places in ${name}`, "people", own.capacity, 1, [1, 200], guesses),
-      turned: (value) => changed((it) => ({ ...it, capacity: value })),
-    },
+    ...ways.map(
+      (way, order): Turn => ({
+        dial: dialOf(
+          order === 0 ? at("capacity") : at(`arrangements[${order - 1}].capacity`),
+          ways.length === 1 ? `the places in ${name}` : `the places in ${name}, ${way.name ?? ""}`,
+          "people",
+          way.capacity,
+          1,
+          [1, 200],
+          guesses,
+        ),
+        turned: (value) => changed((it) => (it.way === way.name ? { ...it, capacity: value } : it)),
+      }),
+    ),
     {
       dial: dialOf(
         at("travelMinutes"),

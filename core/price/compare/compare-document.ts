@@ -13,6 +13,14 @@ export const comparedHallSchema = z.object({
   name: z.string(),
   currency: z.string().optional().describe("when it is stated it must be that of the comparison"),
   capacity: z.number().describe("people on mats, all limits counted: as hallful fit tells it"),
+  arrangement: z
+    .string()
+    .optional()
+    .describe("how the mats stand for that many; told where there are others"),
+  arrangements: z
+    .array(z.object({ name: z.string(), capacity: z.number() }))
+    .optional()
+    .describe("other ways for the mats to stand, each compared as well"),
   hire: hireTermsSchema,
   travelMinutes: minutes.describe("there and back"),
   travelCost: money.default("0"),

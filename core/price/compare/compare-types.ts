@@ -8,9 +8,12 @@ import type { ClosedSpan } from "../pass/use-by-date.ts";
 export type FreeSpan = { readonly weekday: number; readonly from: number; readonly until: number };
 export type Slot = { readonly weekday: number; readonly start: number; readonly said: string };
 
+/** A way for the mats to stand, and the people on mats that it takes; without a name where there is one way only. */
+export type Way = { readonly name: string | null; readonly capacity: number };
+
 export type ComparedHall = {
   readonly name: string;
-  readonly capacity: number;
+  readonly ways: readonly Way[];
   readonly hire: HireTerms;
   readonly travelMinutes: Minutes;
   readonly travelCost: Minor;
@@ -33,23 +36,27 @@ export type Comparison = {
   readonly halls: readonly ComparedHall[];
 };
 
-/** One hall at one time of the week, with what its year costs whoever comes. */
+/** One hall, with its mats one way, at one time of the week, with what its year costs whoever comes. */
 export type Candidate = {
   /** index of the hall in the document */
   readonly hall: number;
   readonly name: string;
-  /** "Quay Street Mission Room, Tuesday 18:30" where there is more than one slot; else the hall alone */
+  readonly slot: Slot;
+  readonly way: string | null;
+  /** "Quay Street Mission Room, in lines, Tuesday 18:30": the way and the time where there is more than one */
   readonly said: string;
   readonly capacity: number;
   readonly sessions: number;
-  /** dates of its weekday in the year that are lost, by reason */
-  readonly lost: number;
+  /** dates of its weekday in the year that are lost, by reason: 3 to half-term, 4 outside its terms */
+  readonly lostTo: readonly LostTo[];
   /** hire, travel and other costs of all its sessions, in minor units */
   readonly yearCost: number;
   /** from her door to her door */
   readonly doorToDoor: number;
   readonly freeIsStated: boolean;
 };
+
+export type LostTo = { readonly why: string; readonly dates: number };
 
 export type Excluded = { readonly hall: number; readonly said: string; readonly why: string };
 

@@ -2,7 +2,8 @@ import { exactNumberText, exactText, type WorkingLine } from "#core/words";
 import { Fraction } from "fraction.js";
 import { plainDecimal } from "../chance-text.ts";
 import { coinText, type PartLine, partLines } from "../reply.ts";
-import type { Comparison, HallLine } from "./compare-types.ts";
+import type { Candidate, Comparison, HallLine } from "./compare-types.ts";
+import { sumOf } from "./sum-of.ts";
 
 /** For each hall: who comes, what they leave, what a session costs, and the year and the hour that follow. */
 export function compareWorking(comparison: Comparison, lines: readonly HallLine[]): readonly PartLine[] {
@@ -33,7 +34,7 @@ function hallWorking(comparison: Comparison, { candidate, expected }: HallLine):
     { label: "A session leaves", sum: "", amount: coins(expected.perSession), total: true },
     {
       label: "A year leaves",
-      sum: `${candidate.sessions} of ${candidate.sessions + candidate.lost} dates`,
+      sum: datesWords(candidate),
       amount: coins(expected.perYear),
     },
     {
@@ -42,4 +43,11 @@ function hallWorking(comparison: Comparison, { candidate, expected }: HallLine):
       amount: coins(expected.perHour),
     },
   ];
+}
+
+/** "39 of 46 dates; lost: 6 to half-term, 1 to polling station" */
+export function datesWords({ sessions, lostTo }: Pick<Candidate, "sessions" | "lostTo">): string {
+  const all = `${sessions} of ${sessions + sumOf(lostTo)} dates`;
+  if (lostTo.length === 0) return all;
+  return `${all}; lost: ${lostTo.map(({ why, dates }) => `${dates} to ${why}`).join(", ")}`;
 }

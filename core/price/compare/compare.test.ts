@@ -97,7 +97,7 @@ test("PRICE-71 closures can turn the year against the session, and fullness the 
   };
   const { differences } = answered({ ...lesson, halls: [barn, brannoc] });
   expect(differences.map(({ by, says }) => `${by}: ${says}`)).toEqual([
-    "year: By the session St Brannoc’s leaves 1.00 GBP more than Tithe Barn Hall, but by the year Tithe Barn Hall leaves 178.00 GBP more: it can be had on 10 dates and St Brannoc’s on 6.",
+    "year: By the session St Brannoc’s leaves 1.00 GBP more than Tithe Barn Hall, but by the year Tithe Barn Hall leaves 178.00 GBP more: it can be had on 10 dates and St Brannoc’s on 6, with 4 lost to days outside its terms.",
     "full hall: By the session St Brannoc’s leaves 1.00 GBP more than Tithe Barn Hall, but when both are full Tithe Barn Hall leaves 71.00 GBP more: it takes 20 people and St Brannoc’s 11.",
   ]);
 });
@@ -120,7 +120,7 @@ test("PRICE-72 a hall that is not free from letting in to locking up is left out
   expect(excluded).toEqual([
     {
       said: "Late Hall",
-      why: "it is not free on Tuesday 18:30 from 18:10, when it must be let in, to 19:45",
+      why: "it is not free on Tuesday 18:30 from 18:10, when it must be let in, to 19:45: on a Tuesday it is free from 18:15 to 22:00",
     },
   ]);
   expect(problemsOf({ ...lesson, halls: [late] })).toEqual(["halls-none-left at halls"]);
@@ -135,13 +135,55 @@ test("PRICE-72 each time of the week is looked at in each hall", () => {
     "Quay Street Mission Room, Tuesday 18:30: 9",
     "Quay Street Mission Room, Thursday 18:30: 8",
   ]);
-  expect(excluded.map(({ said }) => said)).toEqual(["Tithe Barn Hall, Thursday 18:30"]);
+  expect(excluded).toEqual([
+    {
+      said: "Tithe Barn Hall, Thursday 18:30",
+      why: "it is not free on Thursday 18:30 from 18:10, when it must be let in, to 19:45: it is never free on a Thursday",
+    },
+  ]);
+  const again = { ...lesson, slots: [...lesson.slots, ...lesson.slots], halls: [barn] };
+  expect(problemsOf(again)).toEqual(["slot-twice at slots[1]"]);
+});
+
+test("PRICE-72 free for two spans that only meet is not free for a class over both", () => {
+  const spans = [
+    { weekday: 2, from: "17:00", until: "19:00" },
+    { weekday: 2, from: "19:00", until: "22:00" },
+  ];
+  const { excluded } = answered({ ...lesson, halls: [{ ...barn, free: spans }, quay] });
+  expect(excluded[0]?.why).toMatch(/on a Tuesday it is free from 17:00 to 19:00 and from 19:00 to 22:00$/);
+});
+
+test("PRICE-76 each way for the mats to stand is compared for itself, on the same dates at the same cost", () => {
+  const ways = [
+    { name: "staggered", capacity: 16 },
+    { name: "in a ring", capacity: 8 },
+  ];
+  const { halls, orders } = answered({ ...lesson, halls: [{ ...barn, arrangements: ways }, quay] });
+  // 8 × 8.00 − 34.00 = 30.00 in a ring, which turns two away; 16 and 20 places take all ten
+  expect(halls.map(({ said, capacity, expected }) => `${said}: ${capacity}, ${expected.perSession}`)).toEqual(
+    [
+      "Tithe Barn Hall, in lines: 20, 46.00",
+      "Tithe Barn Hall, staggered: 16, 46.00",
+      "Tithe Barn Hall, in a ring: 8, 30.00",
+      "Quay Street Mission Room: 9, 44.00",
+    ],
+  );
+  expect(orders.full.perSession[0]).toBe("Tithe Barn Hall, in lines");
+  const twice = { ...barn, arrangement: "staggered", arrangements: ways };
+  expect(problemsOf({ ...lesson, halls: [twice] })).toEqual([
+    "arrangement-twice at halls[0].arrangements[0].name",
+  ]);
+  const none = { ...barn, arrangements: [{ name: "in a ring", capacity: 0 }] };
+  expect(problemsOf({ ...lesson, halls: [none] })).toEqual([
+    "capacity-zero at halls[0].arrangements[0].capacity",
+  ]);
 });
 
 test("PRICE-72 a hall whose terms miss the year has no date left", () => {
   const summer = { ...barn, terms: [{ from: "2027-06-01", until: "2027-08-31" }] };
   expect(answered({ ...lesson, halls: [summer, quay] }).excluded[0]?.why).toBe(
-    "no date of the year is left, with its terms and everything closed",
+    "no date of the year is left: 10 to days outside its terms",
   );
 });
 
@@ -183,6 +225,19 @@ test("PRICE-73 the nearest figure that would change the leader is told, marked g
   );
 });
 
+test("PRICE-71 two halls at several times are told of once for each measure", () => {
+  const slots = [
+    { weekday: 2, start: "18:30" },
+    { weekday: 3, start: "18:30" },
+  ];
+  const { free: _, ...open } = barn;
+  const { differences } = answered({ ...lesson, slots, halls: [quay, open] });
+  // 46.00 in 185 min against 44.00 in 120 on either day: four pairs, one sentence
+  expect(differences.map(({ first, second, by }) => [first, second, by])).toEqual([
+    ["Tithe Barn Hall, Tuesday 18:30", "Quay Street Mission Room, Tuesday 18:30", "hour"],
+  ]);
+});
+
 test("PRICE-73 by the hour the travel is what counts", () => {
   const { changes, sentences } = answered({ ...lesson, halls: [barn, quay], by: "hour" });
   expect(sentences[0]).toContain("Quay Street Mission Room leaves most an hour from door to door");
@@ -201,7 +256,7 @@ test("PRICE-74 the working of each hall can be followed with a pencil", () => {
     "They leave: 9 × 8.00 = 72.00",
     "A session costs on average: 252.00 ÷ 9 = 28.00",
     "A session leaves:  = 44.00",
-    "A year leaves: 9 of 10 dates = 396.00",
+    "A year leaves: 9 of 10 dates; lost: 1 to half-term = 396.00",
     "An hour leaves: ÷ 120 min × 60 = 22.00",
   ]);
 });

@@ -15,18 +15,26 @@ export type Differing = {
 
 type Writer = (amount: number) => string;
 
-/** Where the three orders differ, pair by pair, in words; those that are ahead by the session come first. */
+/**
+ * Where the three orders differ, pair by pair, in words; those that are ahead by the session come first. Two halls
+ * are told of once for each measure, at the time and with the mats with which they come first.
+ */
 export function differingOrders(
   lines: readonly HallLine[],
   currency: CurrencyCode,
   write: AmountWriter,
 ): readonly Differing[] {
   const amount: Writer = (value) => write(new Fraction(Math.round(value)), currency);
-  return pairs(ordered(lines, "expected", "perSession")).flatMap(([first, second]) => [
-    ...byYear(first, second, amount),
-    ...byHour(first, second, amount),
-    ...byFullHall(first, second, amount),
-  ]);
+  const told = new Set<string>();
+  return pairs(ordered(lines, "expected", "perSession")).flatMap(([first, second]) => {
+    const found = [byYear, byHour, byFullHall].flatMap((by) => by(first, second, amount));
+    return found.filter(({ by }) => {
+      const key = `${first.candidate.hall} ${second.candidate.hall} ${by}`;
+      const fresh = !told.has(key);
+      told.add(key);
+      return fresh;
+    });
+  });
 }
 
 function pairs(lines: readonly HallLine[]): readonly (readonly [HallLine, HallLine])[] {
@@ -55,7 +63,7 @@ function more(first: HallLine, second: HallLine, measure: Measure): number {
 function byYear(first: HallLine, second: HallLine, amount: Writer): readonly Differing[] {
   if (!isAhead(second, first, "expected", "perYear")) return [];
   const [few, many] = [first.candidate.sessions, second.candidate.sessions];
-  const says = `${bySession(first, second, amount)}, but by the year ${said(second)} leaves ${amount(more(second, first, "perYear"))} more: it can be had on ${many} dates and ${said(first)} on ${few}.`;
+  const says = `${bySession(first, second, amount)}, but by the year ${said(second)} leaves ${amount(more(second, first, "perYear"))} more: it can be had on ${many} dates and ${said(first)} on ${few}${lostWords(first)}.`;
   return [{ first: said(first), second: said(second), by: "year", says }];
 }
 
@@ -71,4 +79,10 @@ function byFullHall(first: HallLine, second: HallLine, amount: Writer): readonly
   const gain = amount(second.full.perSession - first.full.perSession);
   const says = `${bySession(first, second, amount)}, but when both are full ${said(second)} leaves ${gain} more: it takes ${second.candidate.capacity} people and ${said(first)} ${first.candidate.capacity}.`;
   return [{ first: said(first), second: said(second), by: "full hall", says }];
+}
+
+/** ", with 4 lost to half-term and 1 lost to floor resealed" */
+function lostWords({ candidate: { lostTo } }: HallLine): string {
+  if (lostTo.length === 0) return "";
+  return `, with ${lostTo.map(({ why, dates }) => `${dates} lost to ${why}`).join(" and ")}`;
 }

@@ -13,15 +13,17 @@ import {
   together,
   togetherInOrder,
 } from "#core/words";
-import { type DateSpan, readPlainTime } from "#kernels/calendar";
+import type { DateSpan } from "#kernels/calendar";
 import { Temporal } from "temporal-polyfill";
-import { readCapacity, readDemand } from "../heads/read-demand.ts";
+import { readDemand } from "../heads/read-demand.ts";
 import { ladderYield } from "../ladder/ladder-checks.ts";
 import { readTiers } from "../ladder/read-tiers.ts";
 import { readClosedSpans, readWeekday } from "../pass/read-pass.ts";
 import { backwardHours } from "./backward-hours.ts";
 import type { CompareDocument, ComparedHallDocument } from "./compare-document.ts";
 import type { ComparedHall, Comparison, FreeSpan, Slot } from "./compare-types.ts";
+import { readClock, readSlots } from "./read-slots.ts";
+import { readWays } from "./read-ways.ts";
 
 /** Reads what a comparison document says, every problem at its place. Problems: "halls-missing", "slots-missing", "class-over-midnight", "free-hours-backwards" and those of its parts. */
 export function readComparison(document: CompareDocument): Result<Comparison> {
@@ -50,22 +52,6 @@ export function readComparison(document: CompareDocument): Result<Comparison> {
   return good({ currency: currency.value, margin: ladderYield(tiers).sub(perHead), ...parts });
 }
 
-function readSlots(slots: CompareDocument["slots"]): Result<readonly Slot[]> {
-  if (slots.length === 0) {
-    const says = "No time of the week is given for the class.";
-    return bad(problem("slots-missing", "slots", says, "Give a weekday and a start, like Tuesday 18:30."));
-  }
-  return togetherInOrder(
-    slots.map(({ weekday, start }, index) => {
-      const read = together({
-        weekday: readWeekday(weekday, `slots[${index}].weekday`),
-        start: readClock(start, `slots[${index}].start`),
-      });
-      return read.ok ? good({ ...read.value, said: `${WEEKDAYS[weekday - 1] ?? ""} ${start}` }) : read;
-    }),
-  );
-}
-
 /** Letting in and locking up belong to one day of the hall. Problem: "class-over-midnight". */
 function overMidnight(slots: readonly Slot[], minutes: Comparison["minutes"]): readonly Problem[] {
   return slots.flatMap(({ start, said }, index) => {
@@ -74,18 +60,6 @@ function overMidnight(slots: readonly Slot[], minutes: Comparison["minutes"]): r
     const next = "Begin it at another time, or shorten it.";
     return within ? [] : [problem("class-over-midnight", `slots[${index}].start`, says, next)];
   });
-}
-
-const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
-
-/** Problem: "time-unreadable". */
-function readClock(text: string, place: string): Result<number> {
-  // a hall may be had until midnight, which no clock shows
-  if (text === "24:00") return good(1440);
-  const time = readPlainTime(text);
-  if (time !== undefined) return good(time.hour * 60 + time.minute);
-  const says = `“${text.slice(0, 40)}” is not a time of day.`;
-  return bad(problem("time-unreadable", place, says, "Write hours and minutes like 18:30."));
 }
 
 /** Problem: "closure-backwards" is for closures; a span of the year the wrong way round is "span-backwards". */
@@ -126,7 +100,7 @@ function readHall(hall: ComparedHallDocument, currency: CurrencyCode, place: str
     return bad(problem("currencies-mixed", `${place}.currency`, says, next));
   }
   const read = together({
-    capacity: readCapacity(hall.capacity, `${place}.capacity`),
+    ways: readWays(hall, place),
     hire: readHireTerms(hall.hire, currency, `${place}.hire`),
     travelMinutes: readMinutes(hall.travelMinutes, `${place}.travelMinutes`),
     travelCost: readAmount(hall.travelCost, currency, `${place}.travelCost`),
