@@ -12,6 +12,9 @@ describe("the screens", () => {
     expect(policy).toContain("default-src 'none'");
     expect(policy).toContain("script-src 'self'");
     expect(policy).not.toMatch(/unsafe|\*|https?:/);
+    // a photographed plan is shown from the page's own memory, and nothing may be sent but to this server
+    expect(policy).toContain("img-src 'self' data: blob:");
+    expect(policy).toContain("connect-src 'self'");
     expect(page.headers["x-content-type-options"]).toBe("nosniff");
     expect(page.headers["strict-transport-security"]).toBeUndefined();
   });

@@ -1,3 +1,4 @@
+import "./measuring.css";
 import { Link, useNavigate, useParams } from "@tanstack/react-router";
 import { useState } from "react";
 import { newId } from "../api/new-id.ts";

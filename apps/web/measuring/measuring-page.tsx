@@ -35,7 +35,7 @@ function MeasuringOf({ practice, id }: { readonly practice: string; readonly id:
       ) : (
         <TraceSheet practice={practice} id={id} opened={opened} />
       )}
-      <p>
+      <p className="tape-others">
         <Link to="/practice/$practice/measure" params={{ practice }}>
           All that is measured on this device
         </Link>

@@ -19,6 +19,8 @@ export type TypedDiagonal = TypedLength & { readonly from: number; readonly to: 
 
 export type Tape = {
   readonly walls: readonly TypedWall[];
+  /** the wall that was taken away last, to be put back */
+  readonly gone: { readonly index: number; readonly wall: TypedWall } | null;
   /** the wall that is being entered; null where none is */
   readonly at: number | null;
   /** whether the last wall was said to be the last */
@@ -69,7 +71,7 @@ const noDistance: TypedDistance = { length: "", inches: "", from: null, to: null
 export function newMeasuring(start: Pick<Measuring, "way" | "hall" | "name" | "units" | "begun">): Measuring {
   return {
     ...start,
-    tape: { walls: [blankWall], at: 0, done: false, diagonals: [], square: true, without: false },
+    tape: { walls: [blankWall], gone: null, at: 0, done: false, diagonals: [], square: true, without: false },
     trace: { size: null, known: noDistance, check: noDistance, corners: [], square: true },
     before: null,
     used: false,

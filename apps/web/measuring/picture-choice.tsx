@@ -16,7 +16,9 @@ export function PictureChoice({ picture, has }: Props) {
   };
   return (
     <div className="stack">
-      {has ? null : (
+      {has ? (
+        <p>Another picture begins the marks anew; distances that were typed stay.</p>
+      ) : (
         <p>
           Take the plan flat-on: the camera straight above or straight before it, its edges even with those of
           the screen. A leaning picture bends every length.

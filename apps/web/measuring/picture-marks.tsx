@@ -22,12 +22,14 @@ const zooms = [1, 2, 3, 4];
 /** The picture with its marks: a tap or a click marks, and so does Enter at the cross-hair that arrow keys move. */
 export function PictureMarks(props: Props) {
   const { address, size, trace, marking, says, onMark, onTakeBack } = props;
-  const frame = useRef<HTMLDivElement>(null);
+  const room = useRef<HTMLDivElement>(null);
   const cross = useRef<SVGGElement>(null);
   const hint = useId();
   const [at, setAt] = useState<Point>([Math.round(size.width / 2), Math.round(size.height / 2)]);
   const [zoom, setZoom] = useState(1);
-  const shown = useSheetWidth(frame) * zoom;
+  // at first all of it is seen: as wide as the page, or as high as three quarters of the screen
+  const across = Math.min(useSheetWidth(room), (0.75 * innerHeight * size.width) / size.height);
+  const shown = across * zoom;
   /** picture points to a pixel of the screen */
   const unit = size.width / Math.max(1, shown);
   const onClick = (event: MouseEvent<HTMLButtonElement>) => {
@@ -56,15 +58,15 @@ export function PictureMarks(props: Props) {
     }
   };
   return (
-    <div className="stack-close">
+    <div className="stack-close trace-room" ref={room}>
       <p className="trace-says" aria-live="polite">
         {says}
       </p>
-      <div className="trace-frame" ref={frame} role="application" aria-label="The picture of the plan">
+      <div className="trace-frame" role="application" aria-label="The picture of the plan">
         <button
           type="button"
           className="trace-target"
-          style={{ width: `${zoom * 100}%` }}
+          style={{ width: `${shown}px` }}
           aria-label="Mark on the picture"
           aria-describedby={hint}
           onClick={onClick}

@@ -21,6 +21,7 @@ export function TapeLength({ label, units, typed, problem, onType, focused = fal
     type: "text",
     inputMode: "decimal",
     autoComplete: "off",
+    enterKeyHint: "next",
     "aria-invalid": problem === undefined ? undefined : true,
     "aria-describedby": says,
   } as const;

@@ -1,15 +1,16 @@
 import { problem } from "#core/words";
-import { useDeferredValue, useMemo } from "react";
+import { useMemo } from "react";
 import { OutlinePreview } from "../floor/outline-preview.tsx";
 import { ClosingPart } from "./closing-part.tsx";
 import { closedTape } from "./closed-tape.ts";
 import { DiagonalsPart } from "./diagonals-part.tsx";
 import type { Tape } from "./measuring.ts";
 import { readTape } from "./read-tape.ts";
-import { oneMoreWall } from "./tape-steps.ts";
+import { oneMoreWall, putWallBack } from "./tape-steps.ts";
 import { TapeSketch } from "./tape-sketch.tsx";
 import { UseOutlinePart } from "./use-outline-part.tsx";
 import type { OpenedMeasuring } from "./use-measuring.ts";
+import { useSettled } from "./use-settled.ts";
 import { WallEntry } from "./wall-entry.tsx";
 import { WallRows } from "./wall-rows.tsx";
 import { BACK_WITHIN, walkWords } from "./walk-words.ts";
@@ -56,6 +57,13 @@ export function TapeSheet({ practice, opened }: Props) {
       <section className="part" aria-labelledby="rows">
         <h2 id="rows">The walls so far</h2>
         <WallRows tape={tape} read={read} units={units} put={put} />
+        {tape.gone === null ? null : (
+          <p>
+            <button type="button" className="button" onClick={() => put(putWallBack(tape))}>
+              Put back the wall that was taken away
+            </button>
+          </p>
+        )}
         {tape.done ? (
           <p>
             <button type="button" className="button" onClick={() => put(oneMoreWall(tape))}>
@@ -70,8 +78,7 @@ export function TapeSheet({ practice, opened }: Props) {
 
 function ClosedTapeSheet({ practice, opened, put }: Props & { readonly put: (tape: Tape) => void }) {
   const { measuring } = opened;
-  // closing 60 walls may take a tenth of a second: never between a key and its figure
-  const tape = useDeferredValue(measuring.tape);
+  const tape = useSettled(measuring.tape);
   const { units } = measuring;
   const read = useMemo(() => readTape(tape, units), [tape, units]);
   const closed = useMemo(
@@ -96,7 +103,13 @@ function ClosedTapeSheet({ practice, opened, put }: Props & { readonly put: (tap
         <ClosingPart tape={measuring.tape} closed={closed} units={units} put={put} />
       </div>
       <div className="part">
-        <UseOutlinePart practice={practice} opened={opened} outline={closed.ok ? closed.outline : null} />
+        <UseOutlinePart
+          practice={practice}
+          opened={opened}
+          outline={closed.ok ? closed.outline : null}
+          pending={tape !== measuring.tape}
+          caution={closed.ok && !closed.closed.closes ? unsettled : null}
+        />
       </div>
     </>
   );
@@ -113,3 +126,6 @@ const notTyped = problem(
   "A wall has no length yet.",
   "Press Change beside it and type what the tape says.",
 );
+
+const unsettled =
+  "The measures do not bear one another out yet: where they differ, the outline may be wrong. It can be used now and mended later.";

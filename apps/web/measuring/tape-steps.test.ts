@@ -9,6 +9,7 @@ import {
   lastWall,
   nextWall,
   oneMoreWall,
+  putWallBack,
   takeDiagonalAway,
   takeWallAway,
 } from "./tape-steps.ts";
@@ -81,4 +82,11 @@ test("a forgotten wall and one too many shift the corners that diagonals run to"
   expect(diagonalOf(insertWall(crossed, 1), { from: 0, to: 3 }).length).toBe("14.42");
   expect(takeWallAway(insertWall(crossed, 1), 1)).toEqual({ ...crossed, at: null });
   expect(takeDiagonalAway(crossed, { from: 2, to: 0 }).diagonals).toEqual([]);
+});
+
+test("a wall that was taken away is put back with its figures", () => {
+  const square = { ...tapeOf(wall("8"), wall("12"), wall("8"), wall("12")), done: true, at: null };
+  const less = takeWallAway(square, 1);
+  expect(less.walls.map((it) => it.length)).toEqual(["8", "8", "12"]);
+  expect(putWallBack(less)).toEqual(square);
 });

@@ -17,7 +17,7 @@ export function TraceMarking({ trace, marking, choose }: Props) {
   return (
     <fieldset className="fields">
       <legend>Mark</legend>
-      <div className="tape-turns">
+      <div className="tape-turns trace-marking">
         {choices.map(({ of, label }) => (
           <label key={of} className="tape-turn" data-chosen={marking === of || undefined}>
             <input type="radio" name="marking" checked={marking === of} onChange={() => choose(of)} />

@@ -143,7 +143,7 @@ function TracedPart({ trace, units, read, put }: PartProps) {
         <ProblemList problems={read.plan.problems} announce={false} />
       )}
       <TickField
-        label="Make corners that are nearly square square"
+        label="Draw corners that are nearly square as square"
         checked={trace.square}
         put={(square) => put({ ...trace, square })}
       />

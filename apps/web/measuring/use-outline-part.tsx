@@ -19,25 +19,26 @@ type Props = {
   readonly opened: OpenedMeasuring;
   /** null where there is none yet */
   readonly outline: Polygon | null;
+  /** the outline is being worked out anew */
+  readonly pending?: boolean;
+  readonly caution?: string | null;
 };
 
 /** Makes the outline the floor of a hall: of a new one, or of one that stands. */
-export function UseOutlinePart({ practice, opened, outline }: Props) {
+export function UseOutlinePart(props: Props) {
+  const { practice, opened, caution = null } = props;
   const { measuring } = opened;
   const hall = useDraft(practice, "halls", measuring.hall);
   return (
     <section className="stack" aria-labelledby="use">
       <h2 id="use">Use this outline</h2>
-      {hall === null ? (
-        <ForNewHall practice={practice} opened={opened} outline={outline} />
-      ) : (
-        <ForHall practice={practice} opened={opened} hall={hall} outline={outline} />
-      )}
+      {caution === null ? null : <p className="caution">{caution}</p>}
+      {hall === null ? <ForNewHall {...props} /> : <ForHall {...props} hall={hall} />}
     </section>
   );
 }
 
-function ForNewHall({ practice: id, opened, outline }: Props) {
+function ForNewHall({ practice: id, opened, outline, pending = false }: Props) {
   const { measuring, change } = opened;
   const { practice } = usePractice(id);
   const queries = useQueryClient();
@@ -54,7 +55,7 @@ function ForNewHall({ practice: id, opened, outline }: Props) {
   return (
     <>
       {measuring.hall === null ? null : <p>The hall that was measured is no longer here.</p>}
-      <div className="holds-fields">
+      <div className="holds-fields measure">
         <WordsField
           label="Name of the hall"
           value={measuring.name}
@@ -65,7 +66,7 @@ function ForNewHall({ practice: id, opened, outline }: Props) {
         <button
           type="button"
           className="button button-main tape-wide"
-          disabled={outline === null || measuring.name.trim() === ""}
+          disabled={outline === null || pending || measuring.name.trim() === ""}
           onClick={begin}
         >
           Make it a new hall
@@ -84,7 +85,7 @@ function ForNewHall({ practice: id, opened, outline }: Props) {
 
 type ForHallProps = Props & { readonly hall: Opened<HallDocument> };
 
-function ForHall({ practice, opened, hall, outline }: ForHallProps) {
+function ForHall({ practice, opened, hall, outline, pending = false }: ForHallProps) {
   const { measuring, change } = opened;
   const { document } = hall.draft;
   const name = nameOr(document.name, "the hall");
@@ -124,7 +125,7 @@ function ForHall({ practice, opened, hall, outline }: ForHallProps) {
       </div>
       <p className="row">
         {floor === null || isUsed ? null : (
-          <button type="button" className="button button-main tape-wide" onClick={use}>
+          <button type="button" className="button button-main tape-wide" disabled={pending} onClick={use}>
             Use it for {name}
           </button>
         )}
