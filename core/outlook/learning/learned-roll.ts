@@ -1,0 +1,140 @@
+import {
+  importanceDraws,
+  logGamma,
+  resampled,
+  type WeightedDraws,
+  weightedQuantile,
+} from "#kernels/statistics";
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import { type Alike, plateauOf, type RollRates } from "../roll/roll-rates.ts";
+import { type RegularsBefore, type RollPlan, rollMoments } from "../roll/roll-moments.ts";
+import { takeSeen } from "../roll/seen-moments.ts";
+import { logPrior, priorDraw, ratesOf, type RollGuess, rollPrior } from "./roll-prior.ts";
+import type { RollRecord } from "./roll-record.ts";
+
+export type RollQuestion = {
+  readonly guess: RollGuess;
+  readonly alike: Alike;
+  /** regulars who are known to be there before the first session */
+  readonly before: readonly RegularsBefore[];
+  readonly record: RollRecord;
+};
+
+export type LearnedRate = { readonly mean: number; readonly low: number; readonly high: number };
+
+export type LearnedRoll = {
+  readonly rates: Readonly<Record<keyof RollRates, LearnedRate>>;
+  readonly plateau: LearnedRate;
+  /** every draw with its weight, for chances like that of a plateau */
+  readonly drawn: readonly { readonly rates: RollRates; readonly plateau: number; readonly weight: number }[];
+  /** a smaller number of draws of equal weight, for what lies ahead */
+  readonly sample: readonly RollDraw[];
+  readonly draws: number;
+  /** as many equal draws as these are worth */
+  readonly effective: number;
+  readonly rounds: number;
+};
+
+export type RollDraw = RollRates & { readonly onRoll: number };
+
+export type LearningEffort = {
+  readonly each: number;
+  readonly wanted: number;
+  readonly rounds: number;
+  readonly sample: number;
+};
+
+/** Some 600 draws are worth 250 after 40 sessions; the rounds go on where they are not. */
+export const USUAL_EFFORT: LearningEffort = { each: 300, wanted: 250, rounds: 6, sample: 96 };
+
+/**
+ * What the register says about newcomers, staying, coming and stopping: the posterior, drawn with a seed, the same
+ * draws for the same seed. A record without a session gives the guesses back with their own uncertainty. Method:
+ * methods 5.
+ */
+export function learnedRoll(
+  question: RollQuestion,
+  seed: number,
+  effort: LearningEffort = USUAL_EFFORT,
+): LearnedRoll {
+  const prior = rollPrior(question.guess);
+  const random = xoroshiro128plus(seed);
+  const found = importanceDraws(
+    {
+      dimensions: prior.onRoll === null ? 4 : 5,
+      priorDraw: (point) => priorDraw(prior, point),
+      logPrior: (draw) => logPrior(prior, draw),
+      logLikelihood: (draw) => recordLogLikelihood(question, ratesOf(draw)),
+    },
+    effort,
+    random,
+  );
+  const drawn = found.draws.map((draw, at) => {
+    const rates = ratesOf(draw);
+    return { rates, plateau: plateauOf(rates, question.alike), weight: found.weights[at] ?? 0 };
+  });
+  return {
+    rates: {
+      newcomers: learnedRate(
+        drawn.map(({ rates }) => rates.newcomers),
+        found,
+      ),
+      stays: learnedRate(
+        drawn.map(({ rates }) => rates.stays),
+        found,
+      ),
+      attends: learnedRate(
+        drawn.map(({ rates }) => rates.attends),
+        found,
+      ),
+      leaves: learnedRate(
+        drawn.map(({ rates }) => rates.leaves),
+        found,
+      ),
+    },
+    plateau: learnedRate(
+      drawn.map(({ plateau }) => plateau),
+      found,
+    ),
+    drawn,
+    sample: resampled(found, effort.sample, random).map(ratesOf),
+    draws: found.draws.length,
+    effective: found.effective,
+    rounds: found.rounds,
+  };
+}
+
+function learnedRate(values: readonly number[], { weights }: WeightedDraws): LearnedRate {
+  return {
+    mean: values.reduce((sum, value, at) => sum + value * (weights[at] ?? 0), 0),
+    low: weightedQuantile(values, weights, 0.1),
+    high: weightedQuantile(values, weights, 0.9),
+  };
+}
+
+/** ln of the chance of the record: that of the heads by the roll, and of the newcomers who were counted. */
+export function recordLogLikelihood(question: RollQuestion, draw: RollDraw): number {
+  const { record } = question;
+  if (record.seen.length === 0) return 0;
+  const heads = takeSeen(rollMoments(draw, planOf(question, draw, [])), record.seen);
+  return record.newcomers.reduce<number>((sum, count, at) => {
+    if (count === null || record.seen[at]?.kind !== "exact") return sum;
+    const mean = draw.newcomers * (record.seasons[at] ?? 1);
+    return sum + count * Math.log(Math.max(mean, 1e-12)) - mean - logGamma(count + 1);
+  }, heads);
+}
+
+/** The sessions recorded and those ahead as one plan of the roll. */
+export function planOf(
+  { alike, before, record, guess }: RollQuestion,
+  draw: RollDraw,
+  ahead: readonly number[],
+): RollPlan {
+  const uncertain = guess.onRoll === null ? [] : [{ people: draw.onRoll, weeks: 0, known: false }];
+  return {
+    alike,
+    before: [...before, ...uncertain],
+    seasons: [...record.seasons, ...ahead],
+    newcomers: [...record.newcomers, ...ahead.map(() => null)],
+  };
+}

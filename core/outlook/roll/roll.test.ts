@@ -1,0 +1,168 @@
+import { survivalOf } from "#kernels/survival";
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import { expect, test } from "vitest";
+import { simulateRoll } from "#testing";
+import { type RollPlan, rollMoments } from "./roll-moments.ts";
+import { plateauOf, type RollRates, stayingCurve } from "./roll-rates.ts";
+import { takeSeen } from "./seen-moments.ts";
+
+const usual: RollRates = { newcomers: 1.2, stays: 0.45, attends: 0.65, leaves: 0.03 };
+
+function plan(sessions: number, given: Partial<RollPlan> = {}): RollPlan {
+  return {
+    seasons: Array.from({ length: sessions }, () => 1),
+    newcomers: Array.from({ length: sessions }, () => null),
+    before: [],
+    alike: null,
+    ...given,
+  };
+}
+
+test("OUTLOOK-20 two weeks by hand: newcomers of the first come again with stays × still there × attends", () => {
+  const rates = { newcomers: 2, stays: 0.5, attends: 0.8, leaves: 0.25 };
+  const { mean, covariance } = rollMoments(rates, plan(2));
+  // 2; then 2 + 2 × 0.5 × 0.75 × 0.8 = 2.6, and those 0.6 come to both
+  expect([...mean]).toEqual([2, expect.closeTo(2.6, 12)]);
+  expect([covariance[0], covariance[1], covariance[3]]).toEqual([
+    2,
+    expect.closeTo(0.6, 12),
+    expect.closeTo(2.6, 12),
+  ]);
+});
+
+test("OUTLOOK-20 the season moves newcomers and how often regulars come, never beyond every session", () => {
+  const rates = { newcomers: 2, stays: 1, attends: 0.8, leaves: 0 };
+  // 2 × 1.5 = 3 new; then 2 × 0.5 = 1 new and 3 × 0.4; then 2 × 2 = 4 new and 4 regulars, each for sure
+  const { mean } = rollMoments(rates, plan(3, { seasons: [1.5, 0.5, 2] }));
+  expect([...mean]).toEqual([3, expect.closeTo(2.2, 12), expect.closeTo(8, 12)]);
+});
+
+test("OUTLOOK-21 known people are binomial: five regulars who come with 0.6 vary by 5 × 0.6 × 0.4", () => {
+  const rates = { newcomers: 0, stays: 0.5, attends: 0.6, leaves: 0.1 };
+  const before = [{ people: 5, weeks: 0, known: true }];
+  const { mean, covariance } = rollMoments(rates, plan(2, { before }));
+  expect([mean[0], covariance[0]]).toEqual([expect.closeTo(3, 12), expect.closeTo(1.2, 12)]);
+  // a week later 5 × 0.9 × 0.6 = 2.7; to both come 0.6 × 0.54, alone by chance 0.6 × 0.54: nothing is shared
+  expect([mean[1], covariance[1]]).toEqual([expect.closeTo(2.7, 12), expect.closeTo(0, 12)]);
+});
+
+test("OUTLOOK-21 a counted cohort is no longer uncertain on its own day, and binomial after", () => {
+  const rates = { newcomers: 9, stays: 0.5, attends: 0.8, leaves: 0.25 };
+  const { mean, covariance } = rollMoments(rates, plan(2, { newcomers: [4, null] }));
+  // 4 known; 9 + 4 × 0.3 later; variance 9 + 4 × 0.3 × 0.7
+  expect([mean[0], covariance[0], covariance[1]]).toEqual([4, 0, 0]);
+  expect([mean[1], covariance[3]]).toEqual([expect.closeTo(10.2, 12), expect.closeTo(9.84, 12)]);
+});
+
+test("OUTLOOK-22 regulars who are unlike in stopping stay as the beta-geometric has it", () => {
+  // d ~ Beta(4, 196): mean 0.02
+  const curve = stayingCurve(0.02, 4, 60);
+  for (const [week, share] of survivalOf({ alpha: 4, beta: 196 }, 60).entries()) {
+    expect(curve[week]).toBeCloseTo(share, 12);
+  }
+  expect(stayingCurve(0.02, null, 3)[3]).toBeCloseTo(0.98 ** 3, 14);
+});
+
+test("OUTLOOK-23 the plateau: λ(1 + a·r·(1 − d) ÷ d) when all are alike, higher when they are not", () => {
+  const rates = { newcomers: 1, stays: 0.4, attends: 0.65, leaves: 0.02 };
+  // 1 + 0.65 × 0.4 × 49 = 13.74; unlike by 4: 49 × 4 ÷ 3 weeks
+  expect(plateauOf(rates, null)).toBeCloseTo(13.74, 12);
+  expect(plateauOf(rates, 4)).toBeCloseTo(1 + (0.26 * 49 * 4) / 3, 12);
+  // the regulars after a session are g ÷ (1 − keep) = 0.4 ÷ 0.02 = 20; of them 0.98 × 0.65 come next, and one is new
+  expect(plateauOf(rates, null)).toBeCloseTo(20 * 0.98 * 0.65 + 1, 12);
+  const { mean } = rollMoments(rates, plan(600));
+  expect(mean[599]).toBeCloseTo(13.74, 3);
+  expect(plateauOf({ ...rates, newcomers: 0 }, 4)).toBe(0);
+  expect(plateauOf({ ...rates, leaves: 0 }, 4)).toBe(Number.POSITIVE_INFINITY);
+});
+
+test("OUTLOOK-24 20,000 simulated classes agree with mean and covariance within their error", () => {
+  const alike = 4;
+  const seasons = Array.from({ length: 16 }, (_, week) => 1 + 0.3 * Math.sin(week));
+  const { mean, covariance } = rollMoments(usual, plan(16, { seasons, alike }));
+  const random = xoroshiro128plus(20261125);
+  const runs = 20_000;
+  const demands = Array.from({ length: runs }, () =>
+    simulateRoll({ ...usual, alike, seasons }, random).map(({ demand }) => demand),
+  );
+  const averageOf = (of: (demand: readonly number[]) => number) =>
+    demands.reduce((sum, each) => sum + of(each), 0) / runs;
+  for (const [s, t] of [
+    [0, 0],
+    [5, 5],
+    [15, 15],
+    [0, 4],
+    [5, 9],
+    [14, 15],
+  ] as const) {
+    const found = averageOf((it) => it[s] ?? 0);
+    const both = averageOf((it) => ((it[s] ?? 0) - (mean[s] ?? 0)) * ((it[t] ?? 0) - (mean[t] ?? 0)));
+    const variance = covariance[s * 16 + s] ?? 0;
+    // four standard errors: √(V ÷ n) of the mean, √((V·V′ + c²) ÷ n) or so of the covariance, some more for skewness
+    expect(Math.abs(found - (mean[s] ?? 0))).toBeLessThan(4 * Math.sqrt(variance / runs));
+    const other = covariance[t * 16 + t] ?? 0;
+    const error = Math.sqrt((2 * variance * other + variance) / runs);
+    expect(Math.abs(both - (covariance[s * 16 + t] ?? 0))).toBeLessThan(4 * error);
+  }
+});
+
+function binomial(k: number, n: number, p: number): number {
+  if (k > n) return 0;
+  let chance = 1;
+  for (let i = 0; i < k; i += 1) chance *= ((n - i) / (i + 1)) * p;
+  return chance * (1 - p) ** (n - k);
+}
+
+function poisson(k: number, mean: number): number {
+  let chance = Math.exp(-mean);
+  for (let i = 1; i <= k; i += 1) chance *= mean / i;
+  return chance;
+}
+
+/** Slow, plain and exact: the chance of all heads by every number of regulars that there can be, week by week. */
+function exactLogChance(rates: RollRates, demands: readonly number[]): number {
+  const MOST = 40;
+  let state: readonly number[] = Array.from({ length: MOST + 1 }, (_, regulars) => (regulars === 0 ? 1 : 0));
+  for (const demand of demands) {
+    const next: number[] = Array.from({ length: MOST + 1 }, () => 0);
+    for (const [regulars, chance] of state.entries()) {
+      for (let came = 0; came <= Math.min(demand, regulars); came += 1) {
+        const fresh = demand - came;
+        const here = chance * binomial(came, regulars, rates.attends) * poisson(fresh, rates.newcomers);
+        if (here < 1e-15) continue;
+        for (let joined = 0; joined <= fresh; joined += 1) {
+          const joining = here * binomial(joined, fresh, rates.stays);
+          const there = regulars + joined;
+          for (let kept = 0; kept <= Math.min(MOST, there); kept += 1) {
+            next[kept] = (next[kept] ?? 0) + joining * binomial(kept, there, 1 - rates.leaves);
+          }
+        }
+      }
+    }
+    state = next;
+  }
+  return Math.log(state.reduce((sum, chance) => sum + chance, 0));
+}
+
+test("OUTLOOK-25 the chance of a record by moments is that of every possible roll within a twentieth a session", () => {
+  const record = [1, 3, 2, 4, 3, 5, 4, 3, 6, 5];
+  const seen = record.map((count) => ({ kind: "exact", count }) as const);
+  for (const rates of [
+    usual,
+    { ...usual, newcomers: 2, stays: 0.3 },
+    { ...usual, attends: 0.85, leaves: 0.1 },
+  ]) {
+    const byMoments = takeSeen(rollMoments(rates, plan(10)), seen);
+    expect(Math.abs(byMoments - exactLogChance(rates, record))).toBeLessThan(0.5);
+  }
+});
+
+test("OUTLOOK-25 the first session alone is exact: P(D = 2) and P(D ≥ 2) of a Poisson count", () => {
+  const rates = { ...usual, newcomers: 1.5 };
+  const two = (Math.exp(-1.5) * 1.5 ** 2) / 2;
+  const less = Math.exp(-1.5) * 2.5;
+  const exact = takeSeen(rollMoments(rates, plan(1)), [{ kind: "exact", count: 2 }]);
+  const full = takeSeen(rollMoments(rates, plan(1)), [{ kind: "at least", count: 2 }]);
+  expect(exact).toBeCloseTo(Math.log(two), 10);
+  expect(full).toBeCloseTo(Math.log(1 - less), 10);
+});
