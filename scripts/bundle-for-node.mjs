@@ -11,7 +11,7 @@ const banner =
 
 /**
  * Writes hallful.mjs and its parts, beside the old ones until they are whole. better-sqlite3 stays outside: it
- * carries a compiled part.
+ * carries a compiled part; highs finds its wasm beside itself; pdfkit too, because few commands print.
  */
 export async function bundleForNode(part, folder) {
   const { build } = await import("esbuild");
@@ -26,7 +26,7 @@ export async function bundleForNode(part, folder) {
     format: "esm",
     target: "node20",
     outExtension: { ".js": ".mjs" },
-    external: ["better-sqlite3"],
+    external: ["better-sqlite3", "highs", "pdfkit"],
     banner: { js: banner },
     sourcemap: true,
     logLevel: "warning",

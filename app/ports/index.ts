@@ -20,4 +20,5 @@ export {
   savedPracticeContract,
   startContract,
 } from "./contracts.ts";
+export type { Papers } from "./papers.ts";
 export type { Change, Commit, Kept, PracticeWhole, Store } from "./store.ts";

@@ -12,6 +12,8 @@ import { pass } from "./commands/pass.ts";
 import { price } from "./commands/price.ts";
 import { restore } from "./commands/restore.ts";
 import { schema } from "./commands/schema.ts";
+import { sheet } from "./commands/sheet.ts";
+import { stillComing } from "./commands/still-coming.ts";
 import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
 import { nearest } from "./nearest.ts";
 import { readWords } from "./read-words.ts";
@@ -19,12 +21,14 @@ import type { World } from "./world.ts";
 
 export const commands: readonly Command[] = [
   fit,
+  sheet,
   evening,
   pass,
   compare,
   price,
   opening,
   demand,
+  stillComing,
   schema,
   exportCommand,
   importCommand,

@@ -1,3 +1,4 @@
+import { pdfPapers } from "#adapters/papers";
 import type { Store } from "#app/ports";
 import swagger from "@fastify/swagger";
 import Fastify from "fastify";
@@ -10,6 +11,7 @@ import { readRequest } from "./read-request.ts";
 import { classRoutes } from "./routes/classes.ts";
 import { hallRoutes } from "./routes/halls.ts";
 import { healthRoute } from "./routes/health.ts";
+import { paperRoutes } from "./routes/papers.ts";
 import { practiceRoutes } from "./routes/practices.ts";
 import type { ServerWithContracts } from "./routes/server-with-contracts.ts";
 import { webFiles } from "./static-files.ts";
@@ -44,6 +46,7 @@ export async function makeServer(parts: ServerParts): Promise<ServerWithContract
   practiceRoutes(server, parts.store);
   hallRoutes(server, parts.store);
   classRoutes(server, parts.store);
+  paperRoutes(server, parts.store, pdfPapers());
   server.get("/api/openapi.json", { schema: { hide: true } }, () => server.swagger());
   await webFiles(server, parts.web);
   return server;

@@ -1,0 +1,1 @@
+export { pdfPapers } from "./pdf-papers.ts";

@@ -1,0 +1,86 @@
+import {
+  type ArrangedMatPlan,
+  type ClearWay,
+  clearWay,
+  doorInWall,
+  type Hall,
+  hallFrame,
+  matsInWords,
+  placeWords,
+  wallInWords,
+} from "#core/hall";
+import { type LengthUnits, MM_PER_INCH } from "#core/words";
+import { sizeOnFloor } from "./size-on-floor.ts";
+import type { NamedShapes } from "./hall-sheet-types.ts";
+import { saidLength } from "./said-length.ts";
+
+export type Ways = { readonly items: readonly string[]; readonly inTheWay: readonly number[] };
+
+/** What a way out should rather have: 0.90 m, or 36 in where lengths are in feet. */
+const WIDE: Readonly<Record<LengthUnits, number>> = { metric: 900, feet: 36 * MM_PER_INCH };
+/** Nobody gets through less. */
+const NARROWEST = 300;
+
+/** Doors with their widths, zones to keep clear, and whether every mat has a way out. */
+export function wayWords(hall: Hall, plan: ArrangedMatPlan, named: NamedShapes, units: LengthUnits): Ways {
+  const doors = hall.keepClear.filter((it) => it.door !== undefined).length;
+  const leaves =
+    doors === 0
+      ? "No door is drawn: find every way out before anything is laid."
+      : "A door’s width is that of its leaf; the clear opening is less. Which doors are fire exits the hall says.";
+  const clear = clearWords(hall, plan, units);
+  return { items: [...zoneItems(hall, named, units), leaves, ...clear.items], inTheWay: clear.inTheWay };
+}
+
+function zoneItems(hall: Hall, named: NamedShapes, units: LengthUnits): readonly string[] {
+  const frame = hallFrame(hall);
+  return hall.keepClear.map((zone, index) => {
+    const name = `${named.keepClear[index] ?? ""} ${zone.label}`;
+    const place = placeWords(zone.outline, hall, frame);
+    if (zone.door === undefined)
+      return `${name}: keep clear ${sizeOnFloor(zone.outline, frame, units)} ${place}.`;
+    const door = doorInWall(hall.outline, zone);
+    const width = door?.width ?? distance(zone.door.hinge, zone.door.closed);
+    const where = door === null ? place : `in ${wallInWords(hall.outline, frame, door.wall)}`;
+    return `${name}: ${saidLength(width, units)} wide, ${where}. Keep its swing clear.`;
+  });
+}
+
+function distance(a: readonly [number, number], b: readonly [number, number]): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1]);
+}
+
+const none: Ways = { items: [], inTheWay: [] };
+
+/** Of the wide way first; where not every mat has one, of a way as wide as the gap between mats. */
+function clearWords(hall: Hall, plan: ArrangedMatPlan, units: LengthUnits): Ways {
+  const wide = wayOf(hall, plan, WIDE[units]);
+  if (wide === null || plan.count === 0) return none;
+  if (wide.clear) return { items: [`Every mat ${hasWay(WIDE[units], units)}. Keep it so.`], inTheWay: [] };
+  const narrow = Math.min(WIDE[units], Math.max(NARROWEST, hall.gaps.side));
+  const way = wayOf(hall, plan, narrow);
+  if (way === null) return none;
+  const few = `${plan.count - wide.stuck.length} of ${plan.count} have one ${saidLength(WIDE[units], units)} wide. ${decides}`;
+  if (way.clear)
+    return { items: [`Every mat ${hasWay(narrow, units)}, past no other mat; ${few}`], inTheWay: [] };
+  return { items: [`${stuckWords(plan, way, narrow, units)} ${few}`], inTheWay: way.blocking };
+}
+
+const decides = "Whether that will do the hall and the fire service decide.";
+
+function wayOf(hall: Hall, plan: ArrangedMatPlan, width: number): ClearWay | null {
+  const found = clearWay(hall, plan, width);
+  return found.ok ? found.value : null;
+}
+
+function hasWay(width: number, units: LengthUnits): string {
+  return `has a way ${saidLength(width, units)} wide to a door`;
+}
+
+function stuckWords(plan: ArrangedMatPlan, way: ClearWay, width: number, units: LengthUnits): string {
+  const stuck = way.stuck.map((it) => it.mat);
+  const without = `${stuck.length} of ${plan.count} mats ${stuck.length === 1 ? "has" : "have"} no way ${saidLength(width, units)} wide to a door: ${matsInWords(plan, stuck)}.`;
+  return way.blocking.length === 0
+    ? `${without} Walls and what stands on the floor leave none.`
+    : `${without} In the way, drawn with a thick edge: ${matsInWords(plan, way.blocking)}.`;
+}
