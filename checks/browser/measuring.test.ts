@@ -1,8 +1,8 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide, wordsOn } from "./chromium.ts";
+import { openChromium, phone, wide } from "./chromium.ts";
 import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import { atHalls, expectSound, hallsOnServer, loseSignal, ownErrors } from "./measuring-story.ts";
 
 let browser: Browser;
 let server: RunningServer;
@@ -21,27 +21,12 @@ afterAll(async () => {
 });
 
 afterEach(async () => {
-  // a page without a signal is refused by the network, and the browser says so
-  expect(errors.filter((it) => !/net::ERR_INTERNET_DISCONNECTED/.test(it))).toEqual([]);
+  expect(ownErrors(errors)).toEqual([]);
   await context.close();
 });
 
-async function begin(options: BrowserContextOptions, feet = false): Promise<void> {
-  ({ context, page, errors } = await freshPage(browser, options));
-  await page.goto(server.address);
-  await page.getByRole("textbox", { name: "Name of the practice" }).fill("Wren Ashdown");
-  if (feet) await page.getByLabel(/Lengths|Measures|Units/).selectOption("feet");
-  await page.getByRole("button", { name: "Begin", exact: true }).click();
-  await page.getByRole("link", { name: "Halls" }).click();
-  await page.getByRole("heading", { name: "Halls", level: 1 }).waitFor();
-}
-
-/** From here on the page must come from the device. */
-async function noSignal(): Promise<void> {
-  await page.evaluate(async () => navigator.serviceWorker.ready);
-  await page.reload();
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await context.setOffline(true);
+async function begin(options: BrowserContextOptions, demo?: string): Promise<void> {
+  ({ context, page, errors } = await atHalls(browser, server, options, demo));
 }
 
 const button = (name: string | RegExp) => page.getByRole("button", { name, exact: true });
@@ -54,44 +39,22 @@ async function walls(...lengths: readonly (readonly [name: string, length: strin
   }
 }
 
-type ServersHall = {
-  readonly document: { readonly name: string; readonly outline: readonly [number, number][] };
-};
-
-/** The halls of the practice as the server has them. */
-async function hallsOnServer(): Promise<readonly ServersHall[]> {
-  const practice = /practice\/([^/]+)/.exec(page.url())?.[1] ?? "";
-  const answer = await fetch(`${server.address}/api/practices/${practice}`);
-  // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- our own server, and what follows looks into it
-  const whole = (await answer.json()) as { readonly halls: readonly ServersHall[] };
-  return whole.halls;
-}
-
 async function widthOnServer(): Promise<number> {
-  const [hall] = await hallsOnServer();
+  const [hall] = await halls();
   return Math.max(...(hall?.document.outline ?? []).map(([x]) => x));
 }
 
-async function expectSound(): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-    .analyze();
-  expect(violations.flatMap((it) => it.nodes.map((node) => `${it.id}: ${node.target.join(" ")}`))).toEqual(
-    [],
-  );
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThan(1);
-  expect(await wordsOn(page)).not.toMatch(/NaN|undefined|Infinity/);
-}
+const halls = () => hallsOnServer(page, server);
 
 test("on a phone without a signal a hall is walked round, the page is thrown away half way, and the hall arrives", async () => {
   await begin(phone);
-  await noSignal();
+  await loseSignal(context, page);
   await page.getByRole("link", { name: "Measure a hall" }).click();
-  await expectSound();
+  await expectSound(page);
   await button("Wall by wall with a tape").click();
   await walls(["A–B", "8"], ["B–C", "12"], ["C–D", "8.0"]);
   await page.getByText("3 walls so far. From D back to A it is 12.00 m.").waitFor();
-  await expectSound();
+  await expectSound(page);
 
   // thrown away in the middle of a wall, and begun again without a signal
   await page.reload();
@@ -106,15 +69,15 @@ test("on a phone without a signal a hall is walked round, the page is thrown awa
   await box("Diagonal A–C").fill("14.42");
   await page.getByText("That is as near as a tape comes: nothing is likely wrong.").waitFor();
   await page.getByRole("row", { name: "wall D–A 11.98 m 11.99 m +0.01 m" }).waitFor();
-  await expectSound();
+  await expectSound(page);
   await box("Name of the hall").fill("Tithe Loft");
   await button("Make it a new hall").click();
   await page.getByText("Not saved: the server does not answer. Kept on this device.").waitFor();
-  expect(await hallsOnServer()).toEqual([]);
+  expect(await halls()).toEqual([]);
 
   await context.setOffline(false);
-  await expect.poll(hallsOnServer).toHaveLength(1);
-  const [hall] = await hallsOnServer();
+  await expect.poll(halls).toHaveLength(1);
+  const [hall] = await halls();
   expect(hall?.document.name).toBe("Tithe Loft");
   const [, b = [0, 0], c = [0, 0]] = hall?.document.outline ?? [];
   expect([Math.abs(b[0] - 8), Math.abs(c[1] - 12)].every((it) => it < 0.02)).toBe(true);
@@ -127,7 +90,7 @@ test("on a phone without a signal a hall is walked round, the page is thrown awa
 
 test("a hall that was made without a signal arrives on whatever page is opened once the signal is back", async () => {
   await begin(phone);
-  await noSignal();
+  await loseSignal(context, page);
   await page.getByRole("link", { name: "Measure a hall" }).click();
   await button("Wall by wall with a tape").click();
   await walls(["A–B", "6"], ["B–C", "9"], ["C–D", "6"], ["D–E", "9"]);
@@ -140,7 +103,7 @@ test("a hall that was made without a signal arrives on whatever page is opened o
   await context.setOffline(false);
   await page.goto(practice);
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
-  await expect.poll(hallsOnServer).toHaveLength(1);
+  await expect.poll(halls).toHaveLength(1);
 });
 
 test("a wall that is wrong is named and measured again; bad figures are said in words and lose nothing", async () => {
@@ -199,7 +162,7 @@ test("an outline takes the place of a hall’s floor after it said what becomes 
   await walls(["A–B", "8.1"], ["B–C", "12.05"], ["C–D", "8.1"], ["D–E", "12.05"]);
   await button("That was the last wall").click();
   await page.getByText("Door: hung in the new wall, as far from its corner as before.").waitFor();
-  await expectSound();
+  await expectSound(page);
   await button("Use it for New hall").click();
   await expect.poll(widthOnServer).toBe(8.1);
   await page.reload();
@@ -207,131 +170,39 @@ test("an outline takes the place of a hall’s floor after it said what becomes 
   await expect.poll(widthOnServer).toBe(8);
 });
 
-/** A plan drawn in the browser: 8 × 12 m at 50 points to the metre, askew by 3°, its corner A at (150, 700). */
-async function planPhoto(): Promise<Buffer> {
-  const drawn = await page.evaluate(async () => {
-    const canvas = document.createElement("canvas");
-    canvas.width = 700;
-    canvas.height = 800;
-    const pen = canvas.getContext("2d");
-    if (pen === null) throw new Error("no pen");
-    pen.fillStyle = "#fff";
-    pen.fillRect(0, 0, 700, 800);
-    pen.lineWidth = 4;
-    pen.strokeRect(150, 100, 400, 600);
-    return canvas.toDataURL("image/png").split(",")[1] ?? "";
-  });
-  return Buffer.from(drawn, "base64");
+async function feet(name: string, length: string, inches: string): Promise<void> {
+  await box(`Wall ${name}, feet`).fill(length);
+  await box(`Wall ${name}, inches`).fill(inches);
 }
 
-/** Moves the cross-hair by keys from where it stands. */
-async function crossHairTo(x: number, y: number): Promise<void> {
-  const said = /Cross-hair at (\d+), (\d+)/.exec(await page.getByText(/^Cross-hair at/).innerText());
-  const [left, down] = [x - Number(said?.[1]), y - Number(said?.[2])];
-  const press = async (by: number, less: string, more: string) => {
-    const key = by < 0 ? less : more;
-    const size = Math.abs(by);
-    for (let step = 0; step < Math.floor(size / 50); step++) await page.keyboard.press(`Shift+${key}`);
-    for (let step = 0; step < Math.floor((size % 50) / 10); step++) await page.keyboard.press(key);
-    for (let step = 0; step < size % 10; step++) await page.keyboard.press(`Alt+${key}`);
-  };
-  await press(left, "ArrowLeft", "ArrowRight");
-  await press(down, "ArrowUp", "ArrowDown");
-}
-
-test("a photographed plan is traced with the keyboard alone, never leaves the device, and becomes a hall", async () => {
-  await begin(phone);
-  const sent: string[] = [];
-  page.on("request", (request) => {
-    if (request.method() !== "GET") sent.push(request.postData() ?? "");
-  });
+test("walls in feet and inches, one angle that is not known, and a walk that is gone on with another day", async () => {
+  await begin({ ...phone, colorScheme: "dark" }, "Open Cedar Fork, in dollars");
   await page.getByRole("link", { name: "Measure a hall" }).click();
-  await button("Trace over a picture of its plan").click();
-  await page.getByText("The picture stays on this device.").waitFor();
-  await expectSound();
-  const choose = page.getByLabel("Or choose a picture");
-  await choose.setInputFiles({ name: "notes.txt", mimeType: "image/png", buffer: Buffer.from("no picture") });
-  await page.getByText("“notes.txt” is no picture that this browser can read.").waitFor();
-  await choose.setInputFiles({ name: "plan.png", mimeType: "image/png", buffer: await planPhoto() });
-  await button("Mark on the picture").focus();
-
-  // both ends at the same place, and only one: said, and nothing is lost
-  await page.keyboard.press("Enter");
-  await page.getByText("Only one end of the known distance is marked.").waitFor();
-  await page.keyboard.press("Enter");
-  await box("The known distance").fill("8");
-  await page.getByText("Both ends of the known distance are marked at the same place.").waitFor();
-  await page.getByRole("radio", { name: /^a distance that you know/ }).check();
-  await button("Mark on the picture").focus();
-  for (const [x, y] of [
-    [150, 700],
-    [550, 700],
-  ] as const) {
-    await crossHairTo(x, y);
-    await page.keyboard.press("Enter");
-  }
-  await page.getByRole("radio", { name: /^the corners of the hall/ }).check();
-  await button("Mark on the picture").focus();
-  for (const [x, y] of [
-    [151, 700],
-    [550, 702],
-    [549, 100],
-    [150, 98],
-    [300, 300],
-  ] as const) {
-    await crossHairTo(x, y);
-    await page.keyboard.press("Enter");
-  }
-  await page.keyboard.press("Backspace");
-  await page.getByText("Corner D is marked. Mark corner E, if there is one more.").waitFor();
-  // 8 m over 400 points: 20 mm a point
-  await page.getByText(/One point of the picture is 20\.0 mm of the hall\./).waitFor();
-  await expectSound();
-  await page.reload();
-  await page.getByText("Corner D is marked.", { exact: false }).waitFor();
-  await button("Mark on the picture").waitFor();
-  await box("Name of the hall").fill("Traced Hall");
-  await button("Make it a new hall").click();
-  await expect.poll(hallsOnServer).toHaveLength(1);
-  const [hall] = await hallsOnServer();
-  const [a = [0, 0], b = [0, 0], c = [0, 0]] = hall?.document.outline ?? [];
-  expect(Math.abs(b[0] - a[0] - 8)).toBeLessThan(0.06);
-  expect(Math.abs(c[1] - b[1] - 12)).toBeLessThan(0.06);
-  // square by choice, and to the centimetre
-  expect([a[1], b[0]]).toEqual([b[1], c[0]]);
-  expect(sent.length).toBeGreaterThan(0);
-  for (const body of sent) expect(body.length).toBeLessThan(5000);
-});
-
-test("a leaning picture shows in the second distance, and a finger marks too", async () => {
-  await begin(phone);
-  await page.getByRole("link", { name: "Measure a hall" }).click();
-  await button("Trace over a picture of its plan").click();
-  await page
-    .getByLabel("Or choose a picture")
-    .setInputFiles({ name: "plan.png", mimeType: "image/png", buffer: await planPhoto() });
-  const picture = button("Mark on the picture");
-  await picture.waitFor();
-  const tap = async (x: number, y: number) => {
-    const at = await picture.boundingBox();
-    if (at === null) throw new Error("the picture is not shown");
-    await picture.tap({ position: { x: (x / 700) * at.width, y: (y / 800) * at.height } });
-  };
-  for (const [x, y] of [
-    [150, 700],
-    [550, 700],
-    [150, 700],
-    [550, 700],
-    [550, 100],
-    [150, 100],
-  ] as const)
-    await tap(x, y);
-  await box("The known distance").fill("8");
-  await page.getByRole("radio", { name: /^a second distance/ }).check();
-  await tap(150, 700);
-  await tap(150, 100);
-  // 600 points are 12 m; in the hall it is said to be 13 m
-  await box("A second distance, to check it").fill("13");
-  await page.getByText(/[78]\.\d %, too short\. The picture was not taken flat-on/).waitFor();
-  await expectSound();
+  await button("Wall by wall with a tape").click();
+  // 30 by 20 ft with the corner from (30, 14) to (24, 20) cut off: the slant is √72 ft = 8 ft 5.8 in
+  await feet("A–B", "30", "0");
+  await button("Next wall").click();
+  await feet("B–C", "14", "");
+  await page.getByRole("radio", { name: "left, not square" }).check();
+  await page.getByRole("link", { name: "All that is measured on this device" }).click();
+  await page.getByText("2 walls with a tape, begun").waitFor();
+  await expectSound(page);
+  await page.getByRole("link", { name: "A new hall" }).click();
+  await button("Next wall").click();
+  await feet("C–D", "8", "5.8");
+  await page.getByRole("radio", { name: "left, not square" }).check();
+  await button("Next wall").click();
+  await page.getByText("An angle is not known").waitFor();
+  await expectSound(page);
+  await feet("D–E", "24", "0");
+  await button("Next wall").click();
+  await feet("E–F", "20", "0");
+  await button("That was the last wall").click();
+  await page.getByRole("row", { name: /^corner C not known 4[45]\.\d°/ }).waitFor();
+  await page.getByRole("row", { name: /^wall C–D 8 ft 5 3\/4 in/ }).waitFor();
+  await expectSound(page);
+  await page.getByRole("link", { name: "All that is measured on this device" }).click();
+  await page.getByRole("button", { name: /^Let go/ }).click();
+  await button("Let go of the figures of A new hall").click();
+  await expect.poll(() => page.getByRole("link", { name: "A new hall" }).count()).toBe(0);
 });

@@ -30,7 +30,9 @@ export function DiagonalsPart({ tape, read, next, closes, units, put }: Props) {
   );
   return (
     <section className="stack-close" aria-labelledby="diagonals">
-      <h2 id="diagonals">From corner to corner</h2>
+      <h2 id="diagonals" tabIndex={-1}>
+        From corner to corner
+      </h2>
       {rows.map(({ from, to }) => {
         const typed = diagonalOf(tape, { from, to });
         const index = tape.diagonals.indexOf(typed);

@@ -68,5 +68,5 @@ export function TapeLength({ label, units, typed, problem, onType, focused = fal
 
 function takeFocus(input: HTMLInputElement | null): void {
   if (input === null || document.activeElement === input) return;
-  input.focus({ preventScroll: true });
+  input.focus();
 }

@@ -1,5 +1,6 @@
 import { problem } from "#core/words";
 import { useMemo } from "react";
+import { flushSync } from "react-dom";
 import { OutlinePreview } from "../floor/outline-preview.tsx";
 import { ClosingPart } from "./closing-part.tsx";
 import { closedTape } from "./closed-tape.ts";
@@ -22,6 +23,11 @@ export function TapeSheet({ practice, opened }: Props) {
   const { measuring, change } = opened;
   const { tape, units } = measuring;
   const put = (next: Tape) => change((before) => ({ ...before, tape: next }));
+  const toOutline = (next: Tape) => {
+    // what had the focus is gone then: it goes to what is new
+    flushSync(() => put(next));
+    document.getElementById("diagonals")?.focus();
+  };
   const read = useMemo(() => readTape(tape, units), [tape, units]);
   const lengths = useMemo(() => read.walls.map((it) => it.length), [read]);
   const isBack = read.walls.length >= 3 && read.whole && read.gap !== null && read.gap <= BACK_WITHIN;
@@ -47,6 +53,7 @@ export function TapeSheet({ practice, opened }: Props) {
               problem={read.problems[tape.at]}
               isBack={isBack}
               put={put}
+              toOutline={toOutline}
             />
           )}
         </div>

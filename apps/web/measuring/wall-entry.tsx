@@ -15,10 +15,12 @@ type Props = {
   /** whether the walk is back where it began */
   readonly isBack: boolean;
   readonly put: (tape: Tape) => void;
+  /** once round, or done with changing a wall */
+  readonly toOutline: (tape: Tape) => void;
 };
 
 /** One wall: how long it is, which way one turns at its end, and on to the next, all within reach of a thumb. */
-export function WallEntry({ tape, at, units, problem, isBack, put }: Props) {
+export function WallEntry({ tape, at, units, problem, isBack, put, toOutline }: Props) {
   const wall = tape.walls[at];
   if (wall === undefined) return null;
   const name = wallNameIn(tape, at);
@@ -30,7 +32,7 @@ export function WallEntry({ tape, at, units, problem, isBack, put }: Props) {
       aria-label={`Wall ${name}`}
       onSubmit={(event) => {
         event.preventDefault();
-        if (tape.done) put({ ...tape, at: null });
+        if (tape.done) toOutline({ ...tape, at: null });
         else if (!isBlank(wall)) put(nextWall(tape));
       }}
     >
@@ -58,7 +60,7 @@ export function WallEntry({ tape, at, units, problem, isBack, put }: Props) {
               <button
                 type="button"
                 className={isBack ? "button button-main" : "button"}
-                onClick={() => put(lastWall(tape))}
+                onClick={() => toOutline(lastWall(tape))}
               >
                 That was the last wall
               </button>
