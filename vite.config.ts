@@ -40,7 +40,9 @@ export default defineConfig({
         icons: [{ src: "/icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
       },
       workbox: {
-        globPatterns: ["**/*.{html,js,css,woff2,svg,webmanifest}"],
+        globPatterns: ["**/*.{html,js,css,woff2,svg,webmanifest,wasm}"],
+        // the solver has 3.5 MB: it is asked for in halls, where there may be no signal
+        maximumFileSizeToCacheInBytes: 5_000_000,
         navigateFallback: "/index.html",
         navigateFallbackDenylist: [/^\/api\//],
         skipWaiting: true,

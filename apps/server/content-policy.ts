@@ -2,7 +2,8 @@ import helmet from "@fastify/helmet";
 import type { FastifyInstance } from "fastify";
 
 /**
- * What a page of ours may load: its own scripts, workers and styles, and nothing from anywhere else.
+ * What a page of ours may load: its own scripts, workers and styles, and nothing from anywhere else. The solver is
+ * compiled wasm, which a browser runs only where "wasm-unsafe-eval" allows it; text as script stays forbidden.
  * No "upgrade-insecure-requests" and no HSTS, because on loopback there is only http.
  */
 export async function contentPolicy(server: FastifyInstance): Promise<void> {
@@ -11,7 +12,7 @@ export async function contentPolicy(server: FastifyInstance): Promise<void> {
       useDefaults: false,
       directives: {
         defaultSrc: ["'none'"],
-        scriptSrc: ["'self'"],
+        scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
         workerSrc: ["'self'"],
         styleSrc: ["'self'"],
         imgSrc: ["'self'", "data:", "blob:"],

@@ -1,3 +1,4 @@
+import { arrangements } from "#core/hall";
 import { mixSchema, pricesSchema } from "#core/price";
 import { z } from "zod";
 import { planningSchema } from "./planning-document.ts";
@@ -31,6 +32,10 @@ export const classDocumentSchema = z
       .nullable()
       .default(null)
       .describe("metres; null takes the hall's own"),
+    arrangement: z
+      .enum(arrangements)
+      .optional()
+      .describe("how the mats stand for this class; not stated: as the hall has it"),
     matsOwned: z.number().nullable().default(null).describe("mats she has or people bring; null: enough"),
     ownCap: z.number().nullable().default(null).describe("the most she wants; null: none"),
     insurerCap: z

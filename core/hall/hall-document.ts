@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { arrangements } from "./arrangement/arrangement-types.ts";
 import { hireTermsSchema } from "./hire-terms-document.ts";
 
 const metres = z.number().describe("metres");
@@ -35,6 +36,7 @@ export const hallDocumentSchema = z
     axis: z.union([z.number(), z.literal("auto")]).default("auto"),
     postedCapacity: z.number().optional().describe("the number of people on the hall's own notice"),
     peopleNotOnMats: z.number().optional().describe("teacher and helpers; 1 unless stated"),
+    arrangement: z.enum(arrangements).optional().describe("how the mats stand; in lines unless stated"),
     wayWidth: metres.optional().describe("how wide the ways to the doors are to be; 0.90 unless stated"),
     address: z.string().optional(),
     notes: z.string().optional(),

@@ -4,7 +4,10 @@ import type { DoorSwing, Hall } from "./hall.ts";
 import type { HallDocument } from "./hall-document.ts";
 
 /** What a document tells of a hall beside its floor: address, notes and what it charges. */
-export type HallNotes = Pick<HallDocument, "address" | "notes" | "currency" | "hire" | "wayWidth">;
+export type HallNotes = Pick<
+  HallDocument,
+  "address" | "notes" | "currency" | "hire" | "arrangement" | "wayWidth"
+>;
 
 /** The document of a hall, in metres; `hallFromDocument` gives the same hall back. */
 export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {

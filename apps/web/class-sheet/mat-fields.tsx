@@ -1,4 +1,6 @@
 import {
+  arrangements,
+  arrangementWords,
   type GapPreset,
   gapPresetNames,
   gapPresets,
@@ -26,6 +28,7 @@ const presetNames: Readonly<Record<GapPreset, string>> = {
 export function MatFields({ document, change, hall, units }: Props) {
   return (
     <div>
+      <ArrangementField document={document} change={change} hall={hall} />
       <SpacingFields document={document} change={change} hall={hall} units={units} />
       <OptionalNumberField
         path="matsOwned"
@@ -61,6 +64,22 @@ export function MatFields({ document, change, hall, units }: Props) {
         put={(insurerCap) => change({ insurerCap })}
       />
     </div>
+  );
+}
+
+/** How the mats stand for this class where that is not as chosen for the hall. */
+function ArrangementField({ document, change, hall }: Omit<Props, "units">) {
+  const own = arrangementWords[hall?.arrangement ?? "lines"];
+  return (
+    <ChoiceField
+      label="How the mats lie"
+      value={document.arrangement ?? "hall"}
+      choices={[
+        { value: "hall", label: `as chosen for the hall, ${own}` },
+        ...arrangements.map((it) => ({ value: it, label: arrangementWords[it] })),
+      ]}
+      onChange={(chosen) => change({ arrangement: arrangements.find((it) => it === chosen) })}
+    />
   );
 }
 

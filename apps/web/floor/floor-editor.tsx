@@ -47,7 +47,7 @@ export function FloorEditor({ document, onChange, units, Below }: FloorEditorPro
   const [beginning, setBeginning] = useState(false);
   const part = floor.shown;
   const { hall, problems } = useMemo(() => soundHall(document, part), [document, part]);
-  const fitted = useMatPlan(hall);
+  const fitted = useMatPlan(hall, document.arrangement ?? "lines");
   // a page of words may come a moment after the mats that they tell of
   const words = useDeferredValue(fitted);
   const asked = useCalmPlan(fitted.hall, fitted.plan);

@@ -1,4 +1,5 @@
 import { capacityCaution, capacityOf, type HallDocument } from "#core/hall";
+import { SearchProgress } from "./search-progress.tsx";
 import { provenWords } from "./proven-words.ts";
 import type { Fitted } from "./use-mat-plan.ts";
 
@@ -13,7 +14,8 @@ export function MatAnswer({ document, fitted, sound }: Props) {
       <p className="answer" data-withheld={withheld ? true : undefined} tabIndex={-1} aria-live="polite">
         {answerWords(document, fitted, sound)}
       </p>
-      {plan !== null && <p className="rests-on">{provenWords(plan.count, plan.bound, plan.proven)}</p>}
+      {plan !== null && <p className="rests-on">{provenWords(plan)}</p>}
+      <SearchProgress fitted={fitted} />
       {plan !== null && <p className="caution">{capacityCaution}</p>}
     </div>
   );

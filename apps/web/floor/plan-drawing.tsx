@@ -5,9 +5,11 @@ import type { Viewport } from "./viewport.ts";
 import { CornerLetters } from "./corner-letters.tsx";
 import { DoorDrawing } from "./door-drawing.tsx";
 import { MatDimensions } from "./mat-dimensions.tsx";
+import { MatNumbers } from "./mat-numbers.tsx";
 import { MatsDrawing } from "./mats-drawing.tsx";
 import { OutlineDrawing } from "./outline-drawing.tsx";
 import { ScaleBarDrawing } from "./scale-bar-drawing.tsx";
+import { ArrangementMarks } from "./arrangement-marks.tsx";
 import { AreaDrawing } from "./area-drawing.tsx";
 import { AreaLabel } from "./area-label.tsx";
 import { WallDimensions } from "./wall-dimensions.tsx";
@@ -45,9 +47,11 @@ export function PlanDrawing(props: PlanDrawingProps) {
           view={view}
         />
       ))}
+      {plan && !old && <ArrangementMarks plan={plan} outline={shape.outline} view={view} />}
       {renderBeneath?.(view)}
       {plan && <MatsDrawing mat={mat} plan={plan} floor={shape} view={view} old={old} />}
       {renderAbove?.(view)}
+      {plan?.arrangement === "most" && !old && <MatNumbers mats={plan.mats} view={view} />}
       {dimensioned && "setOut" in plan && (
         <MatDimensions mat={mat} plan={plan} floor={shape} view={view} units={units} />
       )}

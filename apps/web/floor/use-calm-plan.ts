@@ -24,7 +24,12 @@ export function useCalmPlan(hall: Hall | null, plan: ArrangedMatPlan | null): Ca
 }
 
 function same(one: CalmPlan, other: CalmPlan): boolean {
-  return one.plan.count === other.plan.count && floorKey(one.hall) === floorKey(other.hall);
+  return (
+    one.plan.arrangement === other.plan.arrangement &&
+    one.plan.count === other.plan.count &&
+    one.plan.bound === other.plan.bound &&
+    floorKey(one.hall) === floorKey(other.hall)
+  );
 }
 
 function floorKey(hall: Hall): string {

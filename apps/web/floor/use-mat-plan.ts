@@ -1,6 +1,7 @@
-import type { Hall, ArrangedMatPlan } from "#core/hall";
-import { useEffect, useLayoutEffect, useRef, useState } from "react";
+import type { ArrangedMatPlan, Arrangement, Hall } from "#core/hall";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { flushSync } from "react-dom";
+import type { FitJob, Search } from "./fit-messages.ts";
 import { type Fit, type Fitter, openFitter } from "./fitter.ts";
 
 export type Fitted = {
@@ -14,6 +15,10 @@ export type Fitted = {
   readonly failure: string | null;
   /** how long the last plan took in the worker */
   readonly milliseconds: number | null;
+  /** how far the search has come that may still better `plan`; null where there is none */
+  readonly search: Search | null;
+  readonly rest: () => void;
+  readonly goOn: () => void;
 };
 
 type Kept = { readonly good: Extract<Fit, { ok: true }> | null; readonly last: Fit | null };
@@ -22,9 +27,10 @@ type Kept = { readonly good: Extract<Fit, { ok: true }> | null; readonly last: F
  * The mat plan of a hall, worked out in a worker: the latest hall wins, and the last plan stays until the next is
  * there. Null (a floor that is not sound) asks for nothing and keeps the last plan as an old one.
  */
-export function useMatPlan(hall: Hall | null): Fitted {
+export function useMatPlan(hall: Hall | null, arrangement: Arrangement = "lines"): Fitted {
   const [kept, setKept] = useState<Kept>({ good: null, last: null });
   const fitter = useRef<Fitter | null>(null);
+  const job = useMemo(() => (hall === null ? null : { hall, arrangement }), [hall, arrangement]);
   useEffect(() => {
     const opened = openFitter((fit) => {
       // in the frame at hand, not in a later task: a drag redraws once with its plan
@@ -36,26 +42,30 @@ export function useMatPlan(hall: Hall | null): Fitted {
       opened.close();
     };
   }, []);
-  useAsk(hall, fitter);
+  useAsk(job, fitter);
+  const { good, last } = kept;
   return {
-    plan: kept.good?.plan ?? null,
-    hall: kept.good?.hall ?? null,
-    old: kept.good !== null && kept.good.hall !== hall,
-    failure: kept.last !== null && !kept.last.ok && kept.last.hall === hall ? kept.last.says : null,
-    milliseconds: kept.good?.milliseconds ?? null,
+    plan: good?.plan ?? null,
+    hall: good?.job.hall ?? null,
+    old: good !== null && good.job !== job,
+    failure: last !== null && !last.ok && last.job === job ? last.says : null,
+    milliseconds: good?.milliseconds ?? null,
+    search: good?.job === job ? (good?.search ?? null) : null,
+    rest: () => fitter.current?.rest(),
+    goOn: () => fitter.current?.goOn(),
   };
 }
 
-function useAsk(hall: Hall | null, fitter: { readonly current: Fitter | null }): void {
-  const asked = useRef<{ readonly hall: Hall; readonly by: Fitter } | null>(null);
+function useAsk(job: FitJob | null, fitter: { readonly current: Fitter | null }): void {
+  const asked = useRef<{ readonly job: FitJob; readonly by: Fitter } | null>(null);
   const ask = () => {
     const by = fitter.current;
-    if (hall === null || by === null) return;
-    if (asked.current?.hall === hall && asked.current.by === by) return;
-    asked.current = { hall, by };
-    by.ask(hall);
+    if (job === null || by === null) return;
+    if (asked.current?.job === job && asked.current.by === by) return;
+    asked.current = { job, by };
+    by.ask(job);
   };
   // before painting where the worker is there already, after it on the first time round
-  useLayoutEffect(ask, [hall, fitter]);
-  useEffect(ask, [hall, fitter]);
+  useLayoutEffect(ask, [job, fitter]);
+  useEffect(ask, [job, fitter]);
 }

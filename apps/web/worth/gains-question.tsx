@@ -1,11 +1,13 @@
-import type { Gain, Hall, ArrangedMatPlan } from "#core/hall";
+import { type ArrangedMatPlan, byGain, type Gain, type Hall } from "#core/hall";
 import type { LengthUnits } from "#core/words";
-import { useMemo, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { GainLines } from "./gain-lines.tsx";
 import { Show } from "../parts/show.tsx";
-import { gainsInShort } from "./gains-list.ts";
+import { gainsInShort } from "./gains-in-short.ts";
+import type { GainsJob } from "./gains-worker.ts";
 import { Question } from "./question.tsx";
-import { useGains } from "./use-gains.ts";
+import { StepButtons } from "./step-buttons.tsx";
+import { useSteps } from "./use-steps.ts";
 
 type Props = {
   readonly hall: Hall;
@@ -21,11 +23,14 @@ export function GainsQuestion({ hall, plan, units, become }: Props) {
   const [tried, setTried] = useState<Gain<ArrangedMatPlan> | null>(null);
   const [kept, setKept] = useState<string | null>(null);
   const told = useRef<HTMLOutputElement>(null);
-  const job = useMemo(() => ({ hall, plan, units }), [hall, plan, units]);
-  const { list, stop, goOn } = useGains(open ? job : null);
+  const [job, setJob] = useState({ hall, plan, units });
+  // a bound that comes down while a search goes on changes no gain
+  if (job.hall !== hall || job.units !== units || !sameMats(job.plan, plan)) setJob({ hall, plan, units });
+  const steps = useSteps<GainsJob, Gain<ArrangedMatPlan>>(startGainsWorker, open ? job : null);
+  const { list } = steps;
   const mine = list?.job.hall === hall ? list : null;
-  const gaining = (mine?.gains ?? []).filter((it) => it.gain > 0);
-  const others = (mine?.gains ?? []).filter((it) => it.gain <= 0);
+  const gaining = byGain(mine?.items ?? []).filter((it) => it.gain > 0);
+  const others = (mine?.items ?? []).filter((it) => it.gain <= 0);
   const keep = (gain: Gain<ArrangedMatPlan>) => {
     setTried(null);
     setKept(gain.says);
@@ -45,30 +50,14 @@ export function GainsQuestion({ hall, plan, units, become }: Props) {
       </output>
       {mine !== null && (
         <>
-          <GainLines {...lines} gains={mine.state === "done" ? gaining : mine.gains} />
+          <GainLines {...lines} gains={mine.state === "done" ? gaining : mine.items} />
           {mine.state === "done" && others.length > 0 && (
             <Show summary={`Tried too, and gaining nothing: ${others.length}`}>
               <GainLines {...lines} gains={others} />
             </Show>
           )}
-          <p className="row">
-            {mine.state === "running" && (
-              <button type="button" className="button" onClick={stop}>
-                Stop
-              </button>
-            )}
-            {mine.state === "stopped" && (
-              <button type="button" className="button" onClick={goOn}>
-                Go on
-              </button>
-            )}
-            <span className="small soft">
-              {mine.state === "done" || mine.total === null
-                ? ""
-                : `${mine.gains.length} of ${mine.total} tried`}
-            </span>
-          </p>
-          {mine.leftOut.map((says) => (
+          <StepButtons steps={steps} {...mine} />
+          {mine.notes.map((says) => (
             <p key={says} className="small soft">
               {says}
             </p>
@@ -77,4 +66,12 @@ export function GainsQuestion({ hall, plan, units, become }: Props) {
       )}
     </Question>
   );
+}
+
+function sameMats(one: ArrangedMatPlan, other: ArrangedMatPlan): boolean {
+  return one.arrangement === other.arrangement && one.count === other.count;
+}
+
+function startGainsWorker(): Worker {
+  return new Worker(new URL("./gains-worker.ts", import.meta.url), { type: "module" });
 }

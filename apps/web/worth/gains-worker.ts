@@ -6,33 +6,26 @@ import {
   type Hall,
   whatWouldGain,
 } from "#core/hall";
-import type { GainsJob, GainsReply, GainsRequest } from "./gains-messages.ts";
+import type { LengthUnits } from "#core/words";
+import { serveSteps } from "./serve-steps.ts";
+import type { StepsRequest } from "./steps-messages.ts";
 
-type Steps = Generator<Gain<ArrangedMatPlan>, void, undefined>;
+export type GainsJob = {
+  readonly hall: Hall;
+  readonly plan: ArrangedMatPlan;
+  readonly units: LengthUnits;
+};
 
-let running: { readonly id: number; readonly steps: Steps } | null = null;
+/** As far as a search for the most is taken for each change: some tenths of a second. */
+const STEPS = 40;
 
-addEventListener("message", ({ data }: MessageEvent<GainsRequest>) => {
-  const reply = replyTo(data);
-  if (reply !== null) postMessage(reply);
+const serve = serveSteps<GainsJob, Gain<ArrangedMatPlan>>(({ hall, plan, units }) => {
+  const { trials, leftOut } = changesToTry(hall, units);
+  const planOf = (changed: Hall) => arrangedPlan(changed, plan.arrangement, { steps: STEPS });
+  return { total: trials.length, notes: leftOut, items: whatWouldGain(hall, plan, planOf, units) };
 });
 
-/** Null for a step of a list that is no longer the newest. */
-function replyTo(request: GainsRequest): GainsReply | null {
-  const { id } = request;
-  try {
-    if (request.kind === "begin") return begun(id, request.job);
-    if (running?.id !== id) return null;
-    const step = running.steps.next();
-    return step.done === true ? { id, kind: "done" } : { id, kind: "gain", gain: step.value };
-  } catch (error) {
-    return { id, kind: "failed", says: error instanceof Error ? error.message : String(error) };
-  }
-}
-
-function begun(id: number, { hall, plan, units }: GainsJob): GainsReply {
-  const { trials, leftOut } = changesToTry(hall, units);
-  const planOf = (changed: Hall) => arrangedPlan(changed, plan.arrangement);
-  running = { id, steps: whatWouldGain(hall, plan, planOf, units) };
-  return { id, kind: "begun", total: trials.length, leftOut };
-}
+addEventListener("message", ({ data }: MessageEvent<StepsRequest<GainsJob>>) => {
+  const reply = serve(data);
+  if (reply !== null) postMessage(reply);
+});

@@ -4,6 +4,7 @@ import { metresFromMillimetres, millimetresFromMetres } from "#core/words";
 import { memo, useMemo } from "react";
 import type { BelowFloor } from "../floor/floor-editor.tsx";
 import { partOfHall } from "../floor/floor-part.ts";
+import { ArrangementsQuestion } from "./arrangements-question.tsx";
 import { GainsQuestion } from "./gains-question.tsx";
 import { numberedHall } from "./numbered-hall.ts";
 import { OccupancyQuestion } from "./occupancy-question.tsx";
@@ -28,6 +29,12 @@ export const PlanWorth = memo(function PlanWorth({
   const shown = { hall, plan, units };
   return (
     <div className="questions no-print">
+      <ArrangementsQuestion
+        {...shown}
+        wayWidth={width}
+        chosen={document.arrangement ?? "lines"}
+        choose={(arrangement) => onChange({ ...document, arrangement })}
+      />
       <OccupancyQuestion hall={numbered} units={units} />
       <GainsQuestion {...shown} become={become} />
       <SightQuestion {...shown} sight={answer?.sight} />

@@ -1,26 +1,29 @@
-import type { GainsJob, GainsReply, GainsRequest } from "./gains-messages.ts";
-import { type GainsList, heardGain, newGainsList } from "./gains-list.ts";
+import { heardStep, newStepList, type StepList } from "./step-list.ts";
+import type { StepsReply, StepsRequest } from "./steps-messages.ts";
 
-export type Gains = {
-  readonly begin: (job: GainsJob) => void;
+export type OpenSteps<Job> = {
+  readonly begin: (job: Job) => void;
   /** the step under way is still taken */
   readonly stop: () => void;
   readonly goOn: () => void;
   readonly close: () => void;
 };
 
-/** A worker that tries one change after the other; `show` gets the list after each. Started when first needed. */
-export function openGains(show: (list: GainsList) => void): Gains {
+/** A worker that fills a list step by step; `show` gets the list after each. Started when first needed. */
+export function openSteps<Job, Item>(
+  start: () => Worker,
+  show: (list: StepList<Job, Item>) => void,
+): OpenSteps<Job> {
   let worker: Worker | null = null;
-  let list: GainsList | null = null;
+  let list: StepList<Job, Item> | null = null;
   let waiting = false;
 
-  function become(next: GainsList): void {
+  function become(next: StepList<Job, Item>): void {
     list = next;
     show(next);
   }
 
-  function send(request: GainsRequest): void {
+  function send(request: StepsRequest<Job>): void {
     worker ??= started();
     waiting = true;
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no other origin
@@ -28,18 +31,18 @@ export function openGains(show: (list: GainsList) => void): Gains {
   }
 
   function started(): Worker {
-    const fresh = new Worker(new URL("./gains-worker.ts", import.meta.url), { type: "module" });
-    fresh.addEventListener("message", (event: MessageEvent<GainsReply>) => heard(event.data));
+    const fresh = start();
+    fresh.addEventListener("message", (event: MessageEvent<StepsReply<Item>>) => heard(event.data));
     fresh.addEventListener("error", () => {
       if (list !== null) become({ ...list, state: "failed" });
     });
     return fresh;
   }
 
-  function heard(reply: GainsReply): void {
+  function heard(reply: StepsReply<Item>): void {
     if (list === null || reply.id !== list.id) return;
     waiting = false;
-    become(heardGain(list, reply));
+    become(heardStep(list, reply));
     askNext();
   }
 
@@ -49,7 +52,7 @@ export function openGains(show: (list: GainsList) => void): Gains {
 
   return {
     begin: (job) => {
-      const fresh = newGainsList((list?.id ?? 0) + 1, job);
+      const fresh = newStepList<Job, Item>((list?.id ?? 0) + 1, job);
       become(fresh);
       send({ id: fresh.id, kind: "begin", job });
     },

@@ -1,6 +1,7 @@
 import { matPlan, readHall, whatWouldGain } from "#core/hall";
 import { expect, test } from "vitest";
-import { type GainsList, gainsInShort, heardGain, newGainsList } from "./gains-list.ts";
+import { type GainsList, gainsInShort } from "./gains-in-short.ts";
+import { newStepList } from "./step-list.ts";
 
 function soundHall(across: number, deep: number, teacher: number) {
   const read = readHall({
@@ -31,34 +32,22 @@ const plan = matPlan(hall);
 const job = { hall, plan, units: "metric" } as const;
 const gains = [...whatWouldGain(hall, plan, matPlan)];
 
-function heardAll(count: number): GainsList {
-  const begun = heardGain(newGainsList(1, job), {
-    id: 1,
-    kind: "begun",
-    total: gains.length,
-    leftOut: [],
-  });
-  return gains.slice(0, count).reduce((list, gain) => heardGain(list, { id: 1, kind: "gain", gain }), begun);
+function listOf(count: number, state: GainsList["state"]): GainsList {
+  return { ...newStepList(1, job), state, total: gains.length, items: gains.slice(0, count) };
 }
 
 test("while it runs it says how far it is, and stopped what the best so far gains", () => {
   // side 0.45: turned 3 by ⌊10.45/1.06⌋ = 9 is 27, files ⌊6.95/1.06⌋ = 6 by 4 is 24; nothing gained by the first
-  expect(gainsInShort(newGainsList(1, job))).toBe("Looking for what can be changed.");
-  expect(gainsInShort(heardAll(1))).toBe("1 of 3 changes tried so far.");
-  expect(gainsInShort({ ...heardAll(1), state: "stopped" })).toBe(
+  expect(gainsInShort(newStepList(1, job))).toBe("Looking for what can be changed.");
+  expect(gainsInShort(listOf(1, "running"))).toBe("1 of 3 changes tried so far.");
+  expect(gainsInShort(listOf(1, "stopped"))).toBe(
     "Stopped after 1 of 3 changes. The one change that was tried gains nothing.",
   );
 });
 
-test("when all are there the most gained comes first, and the line says what it is", () => {
-  const done = heardGain(heardAll(3), { id: 1, kind: "done" });
-  expect(done.gains.map((it) => it.gain)).toEqual(done.gains.map((it) => it.gain).toSorted((a, b) => b - a));
-  expect(gainsInShort(done)).toBe("None of the 3 changes tried gains a mat.");
-});
-
-test("an answer to an older list changes nothing", () => {
-  const list = newGainsList(2, job);
-  expect(heardGain(list, { id: 1, kind: "done" })).toBe(list);
+test("when nothing gains that is said, and when there is nothing to try that", () => {
+  expect(gainsInShort(listOf(3, "done"))).toBe("None of the 3 changes tried gains a mat.");
+  expect(gainsInShort({ ...listOf(0, "done"), total: 0 })).toBe("There is nothing to try.");
 });
 
 test("what gains most is said with how much", () => {
@@ -66,8 +55,7 @@ test("what gains most is said with how much", () => {
   const smaller = soundHall(8, 12, 2.5);
   const before = matPlan(smaller);
   const found = [...whatWouldGain(smaller, before, matPlan)];
-  const list = newGainsList(1, { hall: smaller, plan: before, units: "metric" });
-  expect(gainsInShort({ ...list, state: "done", gains: found })).toBe(
+  expect(gainsInShort({ ...listOf(0, "done"), items: found })).toBe(
     "5 cm less between long sides (0.45 m) gains 4 mats, the most of 4 changes.",
   );
 });
