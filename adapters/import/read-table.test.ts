@@ -69,6 +69,15 @@ test("line ends of every kind, and cells in quotes that hold separators, quotes 
   expect(table.rows.map(({ row }) => row)).toEqual([2, 3]);
 });
 
+test("blank lines are rows that are counted, and the end of the last line is none", () => {
+  for (const [text, blank] of [
+    ["Name,Date\nNell,2027-04-06\n", []],
+    ["Name,Date\n\nNell,2027-04-06\n\n", [2, 4]],
+  ] as const) {
+    expect(tableIn(text).table.blankRows).toEqual(blank);
+  }
+});
+
 test("what is no table of text is told by what it is", () => {
   expect(problemIn("")).toBe("table-empty");
   expect(problemIn(" \n\n")).toBe("table-empty");

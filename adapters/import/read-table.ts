@@ -1,6 +1,6 @@
 import { type NamesRow, type Table, tableOf } from "#core/table";
 import { bad, good, type Problem, problem, type Result } from "#core/words";
-import { parse } from "papaparse";
+import Papa from "papaparse";
 import { decodeText, type Encoding } from "./decode-text.ts";
 import { type Separator, sniffSeparator } from "./sniff-separator.ts";
 
@@ -15,7 +15,8 @@ export function readTable(bytes: Uint8Array, namesRow: NamesRow = "look"): Resul
   const decoded = decodeText(bytes);
   if (!decoded.ok) return decoded;
   const { encoding } = decoded.value;
-  const text = withoutSaid(decoded.value.text);
+  // the end of the last line begins no row
+  const text = withoutSaid(decoded.value.text).replace(/(?:\r\n|\r|\n)$/, "");
   const separator = sniffSeparator(decoded.value.text);
   const records = separator === " " ? good(spacedRecords(text)) : separatedRecords(text, separator);
   if (!records.ok) return records;
@@ -28,7 +29,7 @@ function withoutSaid(text: string): string {
 }
 
 function separatedRecords(text: string, delimiter: string): Result<readonly (readonly string[])[]> {
-  const { data, errors } = parse<string[]>(text, { delimiter, skipEmptyLines: false });
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, skipEmptyLines: false });
   const open = errors.find(({ code }) => code === "MissingQuotes");
   return open === undefined ? good(data) : bad(quoteOpen((open.row ?? data.length - 1) + 1));
 }

@@ -1,4 +1,4 @@
-import { parse } from "papaparse";
+import Papa from "papaparse";
 
 export type Separator = "," | ";" | "\t" | "|" | " ";
 
@@ -23,7 +23,7 @@ export function sniffSeparator(text: string): Separator {
 }
 
 function rowsBy(text: string, separator: string): readonly (readonly string[])[] {
-  const { data } = parse<string[]>(text, {
+  const { data } = Papa.parse<string[]>(text, {
     delimiter: separator,
     preview: LINES_LOOKED_AT,
     skipEmptyLines: true,

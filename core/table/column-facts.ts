@@ -13,15 +13,20 @@ export type ColumnFacts = {
   readonly numbers: number;
   /** distinct values for each filled cell: 1 where none stands twice */
   readonly distinct: number;
+  /** distinct pairs of the value and the day for each filled cell: a person stands once on a day, a count often */
+  readonly onceADay: number;
 };
 
 // enough to see what a column is; a file of a hundred thousand rows is not read twice for it
 const ROWS_LOOKED_AT = 1000;
 
-export function columnFacts(table: Table): readonly ColumnFacts[] {
+/** `date` is the column of dates, where it is known. */
+export function columnFacts(table: Table, date?: number): readonly ColumnFacts[] {
   const rows = table.rows.slice(0, ROWS_LOOKED_AT);
   return Array.from({ length: table.columns }, (_, column) => {
-    const values = rows.map(({ cells }) => cells[column] ?? "").filter((cell) => cell !== "");
+    const filled = rows.filter(({ cells }) => (cells[column] ?? "") !== "");
+    const values = filled.map(({ cells }) => (cells[column] ?? "").toLowerCase());
+    const onDays = filled.map(({ cells }, at) => `${date === undefined ? at : cells[date]} ${values[at]}`);
     const numbers = values.map((value) => readAnyNumber(value, ".") ?? readAnyNumber(value, ","));
     const share = (count: number): number => count / Math.max(1, values.length);
     return {
@@ -33,7 +38,8 @@ export function columnFacts(table: Table): readonly ColumnFacts[] {
         numbers.filter((value) => value !== undefined && Number.isInteger(value) && value >= 0).length,
       ),
       numbers: share(numbers.filter((value) => value !== undefined).length),
-      distinct: share(new Set(values.map((value) => value.toLowerCase())).size),
+      distinct: share(new Set(values).size),
+      onceADay: share(new Set(onDays).size),
     };
   });
 }

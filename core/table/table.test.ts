@@ -101,6 +101,16 @@ test("TABLE-7: columns are suggested by their names and values", () => {
   });
 });
 
+test("TABLE-7: of columns of numbers the people are those that stand once on a day", () => {
+  // sixty visits of twenty people on twenty days, three a day; the third column counts things, one or two
+  const text = Array.from(
+    { length: 60 },
+    (_, at) => `${100 + ((at * 7) % 20)}|199701${10 + Math.floor(at / 3)}|${1 + (at % 2)}|${at}.50`,
+  );
+  const table = tableOf(rows(text.join("\n")));
+  expect(chooseColumns(table, visitsShape)).toEqual({ ok: true, value: { date: 1, person: 0 } });
+});
+
 test("TABLE-7: a column that is named or numbered is taken instead", () => {
   const table = tableOf(rows("Name|Email|Date\nNell|nell@example.org|2027-04-06"));
   expect(chooseColumns(table, visitsShape, { person: "email" })).toEqual({

@@ -18,7 +18,10 @@ export type Records = {
 /** Somebody's days, first to last; at least one. Days are numbered from 1970-01-01. */
 export type PersonSeen = { readonly person: string; readonly days: readonly number[] };
 
-/** A figure and the band that holds it four times of five, as far as the fitted parameters go. */
+/**
+ * A figure and the band that holds it four times of five, as far as the fitted parameters go. Of an expected number of
+ * visits it is the band of the expectation: what one person then does varies more.
+ */
 export type Banded = { readonly value: number; readonly low: number; readonly high: number };
 
 /** What the dates say of one person. Never a place in an order: lists are by name. */

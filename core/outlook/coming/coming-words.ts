@@ -9,6 +9,7 @@ export function comingSentences(coming: Coming): readonly string[] {
   return [
     seenSentence(coming),
     ...fitSentences(coming),
+    ...onceSentence(coming),
     ...emptyWeeksSentence(coming),
     ...laterSentence(coming.visitsLater, coming.until),
   ];
@@ -25,7 +26,7 @@ function seenSentence({ people, notSeen, until, notSeenFor, visits }: Coming): s
   return `${seen}; ${notSeen.length} of them ${notSeen.length === 1 ? "has" : "have"} not been seen for ${weeks} or more.`;
 }
 
-function fitSentences({ fit, cameAgain, expectedVisits, ahead }: Coming): readonly string[] {
+function fitSentences({ fit, cameAgain, expectedVisits, expectedOfNew, ahead }: Coming): readonly string[] {
   if (fit === null) {
     const few = cameAgain === 0 ? "Nobody" : cameAgain === 1 ? "Only one person" : `Only ${cameAgain} people`;
     return [`${few} came more than once: below ${LEAST_CAME_AGAIN} such people no chances are worked out.`];
@@ -33,8 +34,18 @@ function fitSentences({ fit, cameAgain, expectedVisits, ahead }: Coming): readon
   const visits = expectedVisits ?? 0;
   const weeks = counted(ahead, "teaching week");
   return [
-    `In the next ${weeks} these people may be expected to come ${shortDecimal(visits)} times in all, ${shortDecimal(visits / ahead)} a week.`,
+    `In the next ${weeks} these people may be expected to come ${shortDecimal(visits)} times in all, ${shortDecimal(visits / ahead)} a week; somebody new comes again ${shortDecimal(expectedOfNew ?? 0)} times in as many weeks.`,
     ...(fit.fitted.settled ? [] : ["The records do not settle these figures: read each of them as a guess."]),
+  ];
+}
+
+function onceSentence({ fit, people, notSeenFor }: Coming): readonly string[] {
+  if (fit?.model !== "bg-nbd") return [];
+  const once = people.filter((it) => it.visits === 1 && it.weeksSince >= notSeenFor).length;
+  if (once === 0) return [];
+  const who = once === 1 ? "one person who came once and was" : `${once} people who came once and were`;
+  return [
+    `By bg-nbd nobody stops before a second visit, so that it expects too much of the ${who} not seen since; bg-bb does not.`,
   ];
 }
 

@@ -75,7 +75,7 @@ test("COMING-1: without closures time is days ÷ 7, and the fit that of the plai
   const visits = people.flatMap(({ firstDay, days }, at) =>
     [firstDay, ...days].map((day) => ({ person: `Person ${at}`, date: dateOfDay(START + day) })),
   );
-  const found = coming({ visits, until: dateOfDay(START + 200) });
+  const found = coming({ visits, until: dateOfDay(START + 200), model: "bg-nbd" });
   const plain = fitBgNbd(
     people.map(({ firstDay, days }) => ({
       repeats: days.length,
@@ -106,7 +106,7 @@ test("COMING-3: below four people who came again there are no chances, and it sa
 });
 
 test("COMING-3: by BG/BB a week is one chance, and the same people are found coming", () => {
-  const found = coming({ visits: tuesdays(regulars), model: "bg-bb" });
+  const found = coming({ visits: tuesdays(regulars) });
   expect(found.fit?.model).toBe("bg-bb");
   const chanceOf = (name: string): number =>
     found.people.find((it) => it.person === name)?.stillComing?.value ?? 0;
@@ -114,13 +114,37 @@ test("COMING-3: by BG/BB a week is one chance, and the same people are found com
   expect(found.people.every((it) => (it.expectedVisits?.value ?? 99) <= 12)).toBe(true);
 });
 
+test("COMING-3: of somebody new as many visits are expected as the drawn people made in their first weeks", () => {
+  const people = comingPeople({ r: 0.8, alpha: 2, a: 0.6, b: 3 }, 1500, { newFor: 30, until: 200 }, 9);
+  const visits = people.flatMap(({ firstDay, days }, at) =>
+    [firstDay, ...days].map((day) => ({ person: `Person ${at}`, date: dateOfDay(START + day) })),
+  );
+  const found = coming({ visits, until: dateOfDay(START + 200), model: "bg-nbd" });
+  const made = people.map(({ firstDay, days }) => days.filter((day) => day <= firstDay + 84).length);
+  const mean = made.reduce((sum, count) => sum + count, 0) / people.length;
+  // a standard error of some 3 / √1500 = 0.08
+  expect(Math.abs((found.expectedOfNew ?? 0) - mean)).toBeLessThan(0.25);
+});
+
 test("COMING-5: of one who came once only the chance of another visit is given", () => {
-  const iris = coming({ visits: tuesdays(regulars) }).people.find((it) => it.person === "Iris");
+  const iris = coming({ visits: tuesdays(regulars), model: "bg-nbd" }).people.find(
+    (it) => it.person === "Iris",
+  );
   expect(iris?.stillComing).toBeNull();
   expect(iris?.comesAgain?.value).toBeGreaterThan(0);
   expect(iris === undefined ? "" : personSentence(iris)).toMatch(
     /^Iris came once, 6 teaching weeks ago: comes again with a chance of [\d.]+ %; [\d.]+ visits to expect\.$/,
   );
+});
+
+test("COMING-5: by BG/NBD it is said that too much is expected of those who came once, long ago", () => {
+  const sentence =
+    "By bg-nbd nobody stops before a second visit, so that it expects too much of the one person who came once and was not seen since; bg-bb does not.";
+  const said = (model: "bg-nbd" | "bg-bb"): boolean => {
+    const answer = comingAnswer({ visits: tuesdays(regulars), model });
+    return answer.ok && answer.value.sentences.includes(sentence);
+  };
+  expect([said("bg-nbd"), said("bg-bb")]).toEqual([true, false]);
 });
 
 test("COMING-6: people come by name, and the answer says for whose eyes it is", () => {

@@ -1,5 +1,12 @@
 import { dateOfDay } from "#kernels/calendar";
-import { fitBgBb, fitBgNbd, type Repeats, type Taken } from "#kernels/survival";
+import {
+  expectedRepeats,
+  expectedTaken,
+  fitBgBb,
+  fitBgNbd,
+  type Repeats,
+  type Taken,
+} from "#kernels/survival";
 import { bad, good, type Result } from "#core/words";
 import type { ComingFit, PersonComing, PersonSeen, Records } from "./coming-types.ts";
 import { bgBbFigures, bgNbdFigures, type PersonFigures } from "./person-figures.ts";
@@ -12,7 +19,7 @@ export type ComingQuestion = Records & {
   readonly ahead?: number;
   /** whole teaching weeks without a visit after which a person is listed, 4 unless told: a guess */
   readonly notSeenFor?: number;
-  /** bg-nbd for people who come as it pleases them; bg-bb counts a week as one chance to come */
+  /** bg-bb, unless told, counts a week as one chance to come, as the roll does; bg-nbd is for coming at any time */
   readonly model?: ComingFit["model"];
 };
 
@@ -33,6 +40,8 @@ export type Coming = {
   readonly fit: ComingFit | null;
   /** visits of all these people to expect in the weeks ahead */
   readonly expectedVisits: number | null;
+  /** visits after the first to expect of somebody new in as many weeks */
+  readonly expectedOfNew: number | null;
 };
 
 /** With fewer who came more than once nothing is worked out: chance would say it all. */
@@ -43,7 +52,7 @@ export const LEAST_CAME_AGAIN = 4;
  * absence. Problems: those of the records; "weeks-ahead-out-of-range", "not-seen-out-of-range".
  */
 export function stillComing(question: ComingQuestion): Result<Coming> {
-  const { ahead = 12, notSeenFor = 4, model = "bg-nbd" } = question;
+  const { ahead = 12, notSeenFor = 4, model = "bg-bb" } = question;
   const problems = [...aheadProblems(ahead), ...notSeenProblems(notSeenFor)];
   const read = readRecords(question);
   if (!read.ok) return bad(...problems, ...read.problems);
@@ -67,23 +76,30 @@ export function stillComing(question: ComingQuestion): Result<Coming> {
     fit: found?.fit ?? null,
     expectedVisits:
       found === null ? null : people.reduce((sum, it) => sum + (it.expectedVisits?.value ?? 0), 0),
+    expectedOfNew: found?.ofNew ?? null,
   });
 }
 
-type FittedTo = { readonly fit: ComingFit; readonly figuresOf: (person: PersonSeen) => PersonFigures };
+type FittedTo = {
+  readonly fit: ComingFit;
+  readonly figuresOf: (person: PersonSeen) => PersonFigures;
+  readonly ofNew: number;
+};
 
 function fittedTo(read: RecordsRead, model: ComingFit["model"], ahead: number): FittedTo | null {
   if (model === "bg-nbd") {
     const fitted = fitBgNbd(read.people.map((person) => repeatsOf(read, person)));
     const figures = bgNbdFigures(fitted, ahead);
-    return { fit: { model, fitted }, figuresOf: (person) => figures(repeatsOf(read, person)) };
+    const ofNew = expectedRepeats(fitted.parameters, ahead);
+    return { fit: { model, fitted }, figuresOf: (person) => figures(repeatsOf(read, person)), ofNew };
   }
   const taken = read.people.map((person) => takenOf(read, person));
   // all in one week have had no chance yet
   if (taken.every(({ chances }) => chances === 0)) return null;
   const fitted = fitBgBb(taken);
   const figures = bgBbFigures(fitted, ahead);
-  return { fit: { model, fitted }, figuresOf: (person) => figures(takenOf(read, person)) };
+  const ofNew = expectedTaken(fitted.parameters, { taken: 0, last: 0, chances: 0 }, ahead);
+  return { fit: { model, fitted }, figuresOf: (person) => figures(takenOf(read, person)), ofNew };
 }
 
 /** Days after the first on which the person came, in teaching weeks since the first. */
