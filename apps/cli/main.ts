@@ -1,6 +1,8 @@
 #!/usr/bin/env node
 import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { setImmediate as nextTurn } from "node:timers/promises";
+import { loadSolver } from "#kernels/search";
 import { run } from "./run.ts";
 
 // a reader that has seen enough, like head, is no problem
@@ -12,14 +14,24 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
+  watched: process.stderr.isTTY,
   input: standardInput,
   environment: process.env,
   folder: process.cwd(),
   now: () => new Date().toISOString(),
   clock: () => performance.now(),
+  onInterrupt,
+  pause: nextTurn,
+  solver: () => loadSolver().catch(() => null),
   newId: randomUUID,
   version: version(),
 });
+
+/** A second Ctrl-C ends at once, as it would without this. */
+function onInterrupt(heard: () => void): () => void {
+  process.once("SIGINT", heard);
+  return () => process.off("SIGINT", heard);
+}
 
 async function standardInput(): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];

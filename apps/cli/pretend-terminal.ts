@@ -1,3 +1,4 @@
+import { loadSolver } from "#kernels/search";
 import { run } from "./run.ts";
 
 type Seen = { readonly code: number; readonly out: string; readonly err: string };
@@ -6,6 +7,11 @@ type Setting = {
   readonly input?: string | Uint8Array | (() => Promise<Uint8Array>);
   readonly folder?: string;
   readonly environment?: Readonly<Record<string, string | undefined>>;
+  /** milliseconds that pass between two looks at the clock; 0 unless told, so that screens repeat */
+  readonly tick?: number;
+  /** Ctrl-C comes at that pause, counted from 1 */
+  readonly interruptAt?: number;
+  readonly watched?: boolean;
 };
 
 /** Runs a command without a process: its time stands still and its ids are counted, so that screens repeat. */
@@ -14,6 +20,9 @@ export async function inTerminal(words: readonly string[], setting: Setting = {}
   let out = "";
   let err = "";
   let ids = 0;
+  let now = 0;
+  let pauses = 0;
+  let heard: (() => void) | null = null;
   const code = await run(words, {
     out: (text) => {
       out += text;
@@ -25,7 +34,19 @@ export async function inTerminal(words: readonly string[], setting: Setting = {}
     environment,
     folder,
     now: () => "2026-11-25T09:45:00.000Z",
-    clock: () => 0,
+    clock: () => (now += setting.tick ?? 0),
+    watched: setting.watched ?? false,
+    onInterrupt: (hear) => {
+      heard = hear;
+      return () => {
+        heard = null;
+      };
+    },
+    pause: async () => {
+      pauses += 1;
+      if (pauses === setting.interruptAt) heard?.();
+    },
+    solver: () => loadSolver(),
     newId: () => {
       ids += 1;
       return `action-${process.hrtime.bigint()}-${ids}`;

@@ -1,7 +1,7 @@
 import { spawn, spawnSync } from "node:child_process";
 import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { built, temporaryFolder } from "#testing";
+import { aHallDocument, built, temporaryFolder } from "#testing";
 import manifest from "../../package.json" with { type: "json" };
 import { afterAll, describe, expect, it } from "vitest";
 
@@ -41,6 +41,28 @@ describe("the command as it is shipped", () => {
     const code = await new Promise((resolve) => child.on("close", resolve));
     expect([code, told]).toEqual([0, ""]);
   });
+
+  it("prints the best plan so far when Ctrl-C is pressed during a search", async () => {
+    // a drum of 24 walls, which no search proves in minutes; more than a pipe holds, so that all of it is taken
+    // only once the command reads
+    const drum = Array.from({ length: 24 }, (_, wall): [number, number] => {
+      const angle = (wall * Math.PI) / 12;
+      return [Math.round(5500 * Math.cos(angle)) / 1000, Math.round(5500 * Math.sin(angle)) / 1000];
+    });
+    const hall = JSON.stringify(aHallDocument({ outline: drum, axis: 0 })).concat(" ".repeat(1e6));
+    const child = spawn(script, ["fit", "-", "--arrangement", "most", "--seconds", "3600"]);
+    const closed = new Promise((resolve) => child.on("close", resolve));
+    let out = "";
+    child.stdout.on("data", (part) => {
+      out += String(part);
+    });
+    await new Promise<void>((taken) => child.stdin.end(hall, () => taken()));
+    await new Promise((later) => setTimeout(later, 3000));
+    child.kill("SIGINT");
+    expect(await closed).toBe(0);
+    expect(out).toContain("The search was stopped; this is the best plan it had.");
+    expect(out).toContain("Setting out, with a tape");
+  }, 40_000);
 
   it("keeps and brings back a data file", () => {
     const cwd = temporaryFolder();

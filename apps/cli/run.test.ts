@@ -31,6 +31,13 @@ describe("what is written on the command line", () => {
     [["fit", "-", "--arrangement"], "option-value-missing", "Write it like --arrangement lines."],
     [["fit", "-", "--json=yes"], "option-value-extra", "Write --json alone."],
     [["fit", "-", "--arrangement", "line"], "arrangement-unknown", "Did you mean lines?"],
+    [["fit", "-", "--arrangement", "moust"], "arrangement-unknown", "Did you mean most?"],
+    [
+      ["fit", "-", "--arrangement", "pews"],
+      "arrangement-unknown",
+      "There are: lines, staggered, facing, round, most, all.",
+    ],
+    [["fit", "-", "--seconds", "0"], "seconds-unreadable", "Give seconds over 0, up to 3600."],
     [["fit", "-", "--own-cap", "-3"], "cap-unreadable", "Give a whole number from 0 to 9999."],
     [["fit"], "word-missing", "Write it like hallful fit HALL.json"],
     [["fit", "a.json", "b.json"], "word-extra", "Write it like hallful fit HALL.json"],

@@ -1,0 +1,112 @@
+import { readFileSync } from "node:fs";
+import { arrangements } from "#core/hall";
+import { aHallDocument } from "#testing";
+import { describe, expect, it } from "vitest";
+import { z } from "zod";
+import { inTerminal } from "./pretend-terminal.ts";
+
+/** A drum of 24 walls, 11 m across: no search proves the most of it in any time that a test has. */
+const input = JSON.stringify(
+  aHallDocument({
+    outline: Array.from({ length: 24 }, (_, wall): [number, number] => {
+      const angle = (wall * Math.PI) / 12;
+      return [Math.round(5500 * Math.cos(angle)) / 1000, Math.round(5500 * Math.sin(angle)) / 1000];
+    }),
+    axis: 0,
+  }),
+);
+
+const answer = z.object({
+  arrangement: z.string(),
+  count: z.number(),
+  bound: z.number(),
+  proven: z.boolean(),
+  mats: z.array(z.object({ x: z.number(), y: z.number(), angle: z.number() })),
+  capacity: z.number(),
+  ended: z.enum(["proven", "time", "interrupted"]).optional(),
+});
+const comparison = z.object({
+  arrangements: z.array(
+    answer.extend({
+      cannotSee: z.array(z.number()).nullable(),
+      leastGaps: z.object({
+        side: z.number().nullable(),
+        end: z.number().nullable(),
+        any: z.number().nullable(),
+      }),
+      noWayOut: z.array(z.number()).nullable(),
+      sentences: z.array(z.string()),
+    }),
+  ),
+});
+
+const most = ["fit", "-", "--arrangement", "most"];
+
+describe("a search for the most", () => {
+  it("ends when its seconds are over and says so", async () => {
+    const seen = await inTerminal([...most, "--seconds", "2"], { input, tick: 100 });
+    expect(seen).toMatchObject({ code: 0, err: "" });
+    expect(seen.out).toContain("The search was given 2 s; with more --seconds it may find more, or prove");
+    expect(seen.out).toContain("Setting out, with a tape");
+  });
+
+  it("keeps its best plan when it is stopped by Ctrl-C, in words and as JSON", async () => {
+    const stopped = { input, tick: 60, interruptAt: 1 };
+    const words = await inTerminal([...most, "--seconds", "3600"], stopped);
+    expect(words).toMatchObject({ code: 0, err: "" });
+    expect(words.out).toContain("The search was stopped; this is the best plan it had.");
+    const json = await inTerminal([...most, "--seconds", "3600", "--json"], stopped);
+    const told = answer.parse(JSON.parse(json.out));
+    expect(told.ended).toBe("interrupted");
+    // the square inside the disc of 5 m that is left has 7.07 m a side: ⌊7.37 / 2.13⌋ = 3 lines of
+    // ⌊7.57 / 1.11⌋ = 6 are 18 at least
+    expect(told.count).toBeGreaterThanOrEqual(18);
+    expect(told.mats).toHaveLength(told.count);
+  });
+
+  it("shows how far it is where somebody watches, and leaves nothing of it behind", async () => {
+    const seen = await inTerminal([...most, "--seconds", "3600"], {
+      input,
+      tick: 60,
+      interruptAt: 2,
+      watched: true,
+    });
+    expect(seen.err).toMatch(/^\r\d+ mats so far, and no more than \d+ can fit\. Looking for /);
+    expect(seen.err).toContain("Ctrl-C stops and keeps this.");
+    expect(seen.err).toMatch(/\r *\r$/);
+  });
+});
+
+describe("all arrangements", () => {
+  it("are compared in one answer, each as full as if asked for alone", async () => {
+    const room = readFileSync(new URL("golden/mission-room.json", import.meta.url), "utf8");
+    const seen = await inTerminal(["fit", "-", "--arrangement", "all", "--json"], {
+      input: room,
+      tick: 60,
+      interruptAt: 8,
+    });
+    const { arrangements: told } = comparison.parse(JSON.parse(seen.out));
+    expect(told.map((it) => it.arrangement)).toEqual([...arrangements]);
+    for (const each of told) {
+      expect(each.mats).toHaveLength(each.count);
+      expect(each.bound).toBeGreaterThanOrEqual(each.count);
+      expect(each.sentences).toHaveLength(4);
+    }
+    const lines = answer.parse(JSON.parse((await inTerminal(["fit", "-", "--json"], { input: room })).out));
+    expect(told[0]).toMatchObject(lines);
+  });
+
+  it("have the mats of an axis that is no number told, not planned", async () => {
+    const text = readFileSync(new URL("zoo/hall/not-a-number.json", import.meta.url), "utf8");
+    const seen = await inTerminal(["fit", "-", "--arrangement", "all"], { input: text });
+    expect(seen).toMatchObject({ code: 2, out: "" });
+  });
+});
+
+describe("seconds", () => {
+  it.each(["0", "-1", "NaN", "ten", "3601", "1e3", ""])("of “%s” are told to be none", async (seconds) => {
+    const seen = await inTerminal(["fit", "-", `--seconds=${seconds}`], { input });
+    expect(seen).toMatchObject({ code: 2, out: "" });
+    expect(seen.err).toContain("[seconds-unreadable]");
+  });
+});
