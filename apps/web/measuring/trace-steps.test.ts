@@ -69,6 +69,12 @@ test("the last corner is taken back, and another picture keeps the distances tha
   expect(other).toMatchObject({ corners: [], known: { from: null, to: null, length: "8" } });
 });
 
+test("a picture that was lost and is chosen again has its marks again", () => {
+  expect(withPicture(traced, { width: 700, height: 800 }, true)).toEqual(traced);
+  expect(withPicture(traced, { width: 700, height: 800 }, false).corners).toEqual([]);
+  expect(withPicture(traced, { width: 800, height: 700 }, true).corners).toEqual([]);
+});
+
 test("arrow keys move by 10 points, with Shift by 50, with Alt by 1", () => {
   const press = { shiftKey: false, altKey: false };
   expect(arrowPoints({ ...press, key: "ArrowUp" })).toEqual([0, -10]);

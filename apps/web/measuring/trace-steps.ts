@@ -26,8 +26,13 @@ export function takeCornerBack(trace: Trace): Trace {
   return { ...trace, corners: trace.corners.slice(0, -1) };
 }
 
-/** Another picture has other marks; the distances that were typed stay. */
-export function withPicture(trace: Trace, size: NonNullable<Trace["size"]>): Trace {
+/**
+ * Another picture has other marks; the distances that were typed stay. Where the picture before was lost, one of the
+ * same size is taken for it, and its marks stay too.
+ */
+export function withPicture(trace: Trace, size: NonNullable<Trace["size"]>, wasGone = false): Trace {
+  const { size: before } = trace;
+  if (wasGone && before?.width === size.width && before.height === size.height) return trace;
   const unmarked = { from: null, to: null };
   return {
     ...trace,

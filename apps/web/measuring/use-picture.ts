@@ -14,11 +14,11 @@ export type PictureHere = {
   readonly choose: (file: File) => Promise<void>;
 };
 
+/** Told the size of a chosen picture, and whether the one before was not on the device any more. */
+export type OnChosen = (size: Pick<ScaledPicture, "width" | "height">, wasGone: boolean) => void;
+
 /** The picture of one measuring, read from the device; a chosen one is scaled down, kept and told to `onChosen`. */
-export function usePicture(
-  id: string,
-  onChosen: (size: Pick<ScaledPicture, "width" | "height">) => void,
-): PictureHere {
+export function usePicture(id: string, onChosen: OnChosen): PictureHere {
   const [address, setAddress] = useState<string | null>(null);
   const [asked, setAsked] = useState(false);
   const [kept, setKept] = useState(true);
@@ -49,9 +49,10 @@ export function usePicture(
       const scaled = await scaledPicture(file);
       setProblems(scaled.ok ? [] : scaled.problems);
       if (!scaled.ok) return;
+      const wasGone = made.current === null;
       setKept(await keepPicture(id, scaled.value.picture));
       show(scaled.value.picture);
-      onChosen({ width: scaled.value.width, height: scaled.value.height });
+      onChosen({ width: scaled.value.width, height: scaled.value.height }, wasGone);
     },
     [id, show, onChosen],
   );
