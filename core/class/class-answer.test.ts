@@ -2,6 +2,7 @@ import { hallDocumentSchema } from "#core/hall";
 import { isCurrency } from "#core/words";
 import { expect, test } from "vitest";
 import { classAnswer } from "./class-answer.ts";
+import { classDates } from "./class-dates.ts";
 import { classDocumentSchema } from "./class-document.ts";
 import { nextDate } from "./next-date.ts";
 import { readClassParts } from "./read-class-parts.ts";
@@ -40,7 +41,7 @@ function next(today: string, change: object = {}): string {
   if (!isCurrency(code)) throw new Error(code);
   const parts = readClassParts({ ...tuesdays, ...change }, code);
   if (!parts.ok) throw new Error("a sound class was refused");
-  return nextDate(parts.value, today);
+  return nextDate(classDates(parts.value), today);
 }
 
 test("CLASS-12 the next evening is the first from today, and the last one when the year is over", () => {

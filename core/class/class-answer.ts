@@ -25,5 +25,5 @@ export function classAnswer(
   const needed = onlyNeeded(document, answer, currency.value, today);
   const sound = soundClass(needed, hire.value, currency.value);
   if (!sound.ok) return sound;
-  return evening(eveningDocument(sound.value, nextDate(sound.value.parts, today)));
+  return evening(eveningDocument(sound.value, nextDate(sound.value.dates, today)));
 }

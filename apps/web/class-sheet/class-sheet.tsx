@@ -12,6 +12,8 @@ import { StudioSection } from "../prices/studio-section.tsx";
 import { SureSection } from "../prices/sure-section.tsx";
 import { FormOf } from "../fields/form.tsx";
 import { currencyOf } from "../hall/hall-form.ts";
+import { memo, useCallback } from "react";
+import { sameParts } from "./same-parts.ts";
 import { useClassForm } from "./class-form.ts";
 import { EveningSection } from "./evening-section.tsx";
 import { HallSection } from "./hall-section.tsx";
@@ -46,13 +48,30 @@ const contents = [
   ["year", "The year"],
 ] as const;
 
+// each part is drawn again only when its own fields or its own answer are others: a key costs one part, not eleven
+const Who = memo(WhoFields, sameParts("name", "whoFor", "weekday", "start"));
+const Hall = memo(HallSection, sameParts("hall"));
+const Mats = memo(MatsSection, sameParts("mats", "arrangement", "matsOwned", "ownCap", "insurerCap"));
+const Evening = memo(EveningSection, sameParts("hall", "minutes", "costs", "guesses"));
+const Prices = memo(PriceSection, sameParts("prices", "mix", "heads"));
+const Passes = memo(PassesSection, sameParts("planning"));
+const Sure = memo(SureSection, sameParts("planning"));
+const Curve = memo(CurveSection, sameParts("planning", "prices", "heads"));
+const Higher = memo(HigherSection, sameParts("planning", "guesses"));
+const Studio = memo(StudioSection, sameParts("planning", "guesses", "minutes", "heads"));
+const Changes = memo(ChangesSection);
+const Year = memo(YearSection, sameParts("year"));
+
 /** The class sheet: one class on one long page, in the order of the job. */
 export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Props) {
   const { draft, keeper } = opened;
   const { document } = draft;
-  const answers = useClassAnswers(document, hall?.draft.document ?? null, practice);
-  const form = useClassForm(opened, currencyOf(practice.currency), answers.problems);
-  const change = (part: Partial<ClassDocument>) => keeper.change((before) => ({ ...before, ...part }));
+  const { answers, asked, problems } = useClassAnswers(document, hall?.draft.document ?? null, practice);
+  const form = useClassForm(opened, currencyOf(practice.currency), problems);
+  const change = useCallback(
+    (part: Partial<ClassDocument>) => keeper.change((before) => ({ ...before, ...part })),
+    [keeper],
+  );
   const part = { document, change };
   const { sheet } = answers;
   return (
@@ -81,25 +100,25 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Pr
             )}
           </>
         }
-        inputs={<WhoFields {...part} />}
+        inputs={<Who {...part} />}
       />
-      <HallSection {...part} practiceId={practiceId} practice={practice} halls={halls} hall={hall} />
-      <MatsSection
+      <Hall {...part} practiceId={practiceId} practice={practice} halls={halls} hall={hall} />
+      <Mats
         {...part}
         practice={practice}
         hall={hall?.draft.document ?? null}
         answers={answers}
         typed={draft.typed}
       />
-      <EveningSection {...part} practice={practice} hall={hall} answers={answers} typed={draft.typed} />
-      <PriceSection {...part} practice={practice} answers={answers} typed={draft.typed} />
-      <PassesSection {...part} asked={answers.asked} typed={draft.typed} />
-      <SureSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
-      <CurveSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
-      <HigherSection {...part} asked={answers.asked} typed={draft.typed} />
-      <StudioSection {...part} practice={practice} asked={answers.asked} typed={draft.typed} />
-      <ChangesSection asked={answers.asked} typed={draft.typed} />
-      <YearSection {...part} practice={practice} answers={answers} typed={draft.typed} />
+      <Evening {...part} practice={practice} hall={hall} answers={answers} typed={draft.typed} />
+      <Prices {...part} practice={practice} answers={answers} asked={asked} typed={draft.typed} />
+      <Passes {...part} asked={asked} typed={draft.typed} />
+      <Sure {...part} practice={practice} asked={asked} typed={draft.typed} />
+      <Curve {...part} practice={practice} asked={asked} typed={draft.typed} />
+      <Higher {...part} asked={asked} typed={draft.typed} />
+      <Studio {...part} practice={practice} asked={asked} typed={draft.typed} />
+      <Changes asked={asked} typed={draft.typed} />
+      <Year {...part} practice={practice} answers={answers} typed={draft.typed} />
     </FormOf>
   );
 }

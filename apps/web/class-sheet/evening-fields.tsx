@@ -1,10 +1,12 @@
+import { memo } from "react";
 import { MoneyField } from "../fields/money-field.tsx";
 import { MINUTES, NumberField } from "../fields/number-field.tsx";
 import { type Locale, word } from "#core/words";
 import type { ClassPart } from "./class-part.ts";
+import { sameParts } from "./same-parts.ts";
 
 /** The minutes of an evening, from door to door. */
-export function MinuteFields({ document, change }: ClassPart) {
+export const MinuteFields = memo(function MinuteFields({ document, change }: ClassPart) {
   const { minutes } = document;
   const field = (key: keyof typeof minutes, label: string, help?: string) => (
     <NumberField
@@ -29,10 +31,14 @@ export function MinuteFields({ document, change }: ClassPart) {
       {field("admin", "Messages and money")}
     </fieldset>
   );
-}
+}, sameParts("minutes"));
 
 /** What an evening costs besides the room. */
-export function CostFields({ document, change, locale }: ClassPart & { readonly locale: Locale }) {
+export const CostFields = memo(function CostFields({
+  document,
+  change,
+  locale,
+}: ClassPart & { readonly locale: Locale }) {
   const { costs } = document;
   const field = (key: keyof typeof costs, label: string, per: string, help?: string) => (
     <MoneyField
@@ -55,4 +61,4 @@ export function CostFields({ document, change, locale }: ClassPart & { readonly 
       {field("perHead", "For each person", "a head", "Tea, card fee")}
     </fieldset>
   );
-}
+}, sameParts("costs"));

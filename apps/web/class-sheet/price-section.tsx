@@ -1,8 +1,10 @@
+import type { PriceSheet } from "#app/views";
 import type { PracticeDocument } from "#core/words";
 import { useMemo } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import { NumberField } from "../fields/number-field.tsx";
 import { CoursesAnswer } from "../prices/courses-answer.tsx";
+import type { WorkerAnswer } from "../prices/use-worker-answer.ts";
 import { LadderAnswer } from "../prices/ladder-answer.tsx";
 import { ShowWorking } from "../parts/working.tsx";
 import { wholeMoney } from "../words/money-words.ts";
@@ -19,13 +21,14 @@ import type { ClassAnswers } from "./use-class-answers.ts";
 type Props = ClassPart & {
   readonly practice: PracticeDocument;
   readonly answers: ClassAnswers;
+  readonly asked: WorkerAnswer<PriceSheet>;
   readonly typed: Draft<unknown>["typed"];
 };
 
 /** Who pays for the room, and what an ordinary evening leaves. */
-export function PriceSection({ document, change, practice, answers, typed }: Props) {
+export function PriceSection({ document, change, practice, answers, asked, typed }: Props) {
   const { prices, ordinary } = answers.sheet;
-  const { ladder, courses } = answers.asked.answer ?? {};
+  const { ladder, courses } = asked.answer ?? {};
   const rows = ordinary.kind === "ready" ? ordinary.rows : null;
   const { currency, locale } = practice;
   // drawn again when an answer is another, not at every key
@@ -43,7 +46,7 @@ export function PriceSection({ document, change, practice, answers, typed }: Pro
       answer={
         <>
           <PartAnswer part={prices} typed={typed} fields={["prices", "mix", "costs.perHead"]} />
-          <LadderAnswer asked={answers.asked} />
+          <LadderAnswer asked={asked} />
           <CoursesAnswer part={courses} />
           {same ? null : <PartAnswer part={ordinary} typed={typed} fields={["heads", "prices", "mix"]} />}
         </>

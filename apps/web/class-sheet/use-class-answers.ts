@@ -10,16 +10,21 @@ import type { WorkerAnswer } from "../prices/use-worker-answer.ts";
 import { today } from "../words/dates.ts";
 import { moneyWords } from "../words/money-words.ts";
 
+/** What the page works out by itself; the same object until the next answer. */
 export type ClassAnswers = {
   readonly sheet: ClassSheet;
-  /** the further questions about prices, worked out beside the page and there a moment later */
-  readonly asked: WorkerAnswer<PriceSheet>;
   /** the hall with the mats of this class, and its plan; null until both are there */
   readonly planned: { readonly hall: Hall; readonly plan: ArrangedMatPlan } | null;
   /** a plan for what was just changed is being worked out */
   readonly working: boolean;
   /** what is wrong with the floor or the mats */
   readonly floorProblems: readonly Problem[];
+};
+
+export type SheetAnswers = {
+  readonly answers: ClassAnswers;
+  /** the further questions about prices, worked out beside the page and there a moment later */
+  readonly asked: WorkerAnswer<PriceSheet>;
   /** everything that keeps an answer back, for the fields */
   readonly problems: readonly Problem[];
 };
@@ -29,12 +34,15 @@ export function useClassAnswers(
   typed: ClassDocument,
   typedHall: HallDocument | null,
   practice: PracticeDocument,
-): ClassAnswers {
+): SheetAnswers {
   // a key shows in its box at once; the answers follow in a render that the next key may interrupt
   const document = useDeferredValue(typed);
   const hall = useDeferredValue(typedHall);
   const laid = useMemo(() => laidHall(document.mats, hall), [document.mats, hall]);
-  const fitted = useMatPlan(laid?.ok === true ? laid.value : null);
+  const fitted = useMatPlan(
+    laid?.ok === true ? laid.value : null,
+    document.arrangement ?? hall?.arrangement ?? "lines",
+  );
   const plan = laid?.ok === true ? fitted.plan : null;
   const sheet = useMemo(() => sheetOf(document, hall, practice, plan), [document, hall, practice, plan]);
   const places = sheet.mats.kind === "ready" ? sheet.mats.capacity.capacity : null;
@@ -59,14 +67,12 @@ export function useClassAnswers(
     () => (plan === null || fitted.hall === null ? null : { hall: fitted.hall, plan }),
     [plan, fitted.hall],
   );
-  return {
-    sheet,
-    asked,
-    planned,
-    working: laid?.ok === true && (plan === null || fitted.old),
-    floorProblems,
-    problems,
-  };
+  const working = laid?.ok === true && (plan === null || fitted.old);
+  const answers = useMemo(
+    () => ({ sheet, planned, working, floorProblems }),
+    [sheet, planned, working, floorProblems],
+  );
+  return { answers, asked, problems };
 }
 
 const none: readonly Problem[] = [];

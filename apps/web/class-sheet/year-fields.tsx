@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Locale } from "#core/words";
 import { DateField } from "../fields/date-field.tsx";
 import { useFormField } from "../fields/form.tsx";
@@ -7,11 +8,12 @@ import { Rows } from "../fields/rows.tsx";
 import { WordsField } from "../fields/words-field.tsx";
 import { dateWords, today } from "../words/dates.ts";
 import type { ClassPart } from "./class-part.ts";
+import { sameParts } from "./same-parts.ts";
 
 type Props = ClassPart & { readonly locale: Locale };
 
 /** The teaching year: from when until when, the weeks without class, and the costs of a year. */
-export function YearFields({ document, change, locale }: Props) {
+export const YearFields = memo(function YearFields({ document, change, locale }: Props) {
   const { year } = document;
   const from = useFormField("year.from");
   const until = useFormField("year.until");
@@ -55,7 +57,7 @@ export function YearFields({ document, change, locale }: Props) {
       <Closures document={document} change={change} locale={locale} />
     </div>
   );
-}
+}, sameParts("year"));
 
 /** Weeks without class: the first and the last day, and why. */
 function Closures({ document, change, locale }: Props) {

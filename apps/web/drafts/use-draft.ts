@@ -44,7 +44,7 @@ export function useDraft<K extends Kind>(
     if (known !== null) keeper.heard(known.version, known.document);
     if (keeper.read().unsent && data.silent === null) void keeper.flush();
   }, [keeper, queries, practice, kind, id, data]);
-  return keeper === null || draft === null ? null : { keeper, draft };
+  return useMemo(() => (keeper === null || draft === null ? null : { keeper, draft }), [keeper, draft]);
 }
 
 function silent() {

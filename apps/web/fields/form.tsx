@@ -1,5 +1,14 @@
-import { createContext, type ReactNode, useContext, useMemo } from "react";
+import {
+  createContext,
+  type ReactNode,
+  useContext,
+  useLayoutEffect,
+  useMemo,
+  useState,
+  useSyncExternalStore,
+} from "react";
 import type { CurrencyCode, Problem } from "#core/words";
+import { type FormStore, formStore } from "./form-store.ts";
 
 /** What every field of one document needs to know. Paths are those of problems: "costs.travel". */
 export type Form = {
@@ -16,26 +25,32 @@ export type Form = {
   readonly setGuess: (path: string, guess: boolean) => void;
 };
 
-export const FormContext = createContext<Form | null>(null);
+const FormContext = createContext<FormStore | null>(null);
 
-/** Gives the fields inside it their form. */
+/** Gives the fields inside it their form; each is drawn again only when what it sees of it has changed. */
 export function FormOf({ form, children }: { readonly form: Form; readonly children: ReactNode }) {
-  return <FormContext value={form}>{children}</FormContext>;
+  const [store] = useState(() => formStore(form));
+  useLayoutEffect(() => store.write(form), [store, form]);
+  return <FormContext value={store}>{children}</FormContext>;
 }
 
 /** What a field at a path sees of its form. */
 export function useFormField(path: string) {
-  const form = useContext(FormContext);
-  if (form === null) throw new Error(`the field ${path} stands outside a form`);
+  const store = useContext(FormContext);
+  if (store === null) throw new Error(`the field ${path} stands outside a form`);
+  const seen = useSyncExternalStore(store.subscribe, () => store.field(path));
   return useMemo(
     () => ({
-      currency: form.currency,
-      typed: form.typed[path],
-      type: (text: string | null) => form.type(path, text),
-      problem: form.problems.find((it) => it.place === path) ?? null,
-      guess: form.isGuess === null ? null : form.isGuess(path),
-      setGuess: (guess: boolean) => form.setGuess(path, guess),
+      ...seen,
+      type: (text: string | null) => store.read().type(path, text),
+      setGuess: (guess: boolean) => store.read().setGuess(path, guess),
     }),
-    [form, path],
+    [seen, store, path],
   );
+}
+
+/** Forgets the texts of the fields whose paths begin so; does nothing outside a form. */
+export function useDropTyped(): (start: string) => void {
+  const store = useContext(FormContext);
+  return (start) => store?.read().dropTyped(start);
 }

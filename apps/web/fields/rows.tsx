@@ -1,5 +1,5 @@
-import { type ReactNode, useContext, useRef } from "react";
-import { FormContext } from "./form.tsx";
+import { type ReactNode, useRef } from "react";
+import { useDropTyped } from "./form.tsx";
 
 type Props<Row> = {
   readonly title: string;
@@ -30,11 +30,11 @@ export function Rows<Row>({
   before,
   compact = false,
 }: Props<Row>) {
-  const form = useContext(FormContext);
+  const dropTyped = useDropTyped();
   const adder = useRef<HTMLButtonElement>(null);
   const takeAway = (index: number) => {
     // the texts of later rows would stand in the wrong row
-    form?.dropTyped(`${path}[`);
+    dropTyped(`${path}[`);
     put(rows.filter((_, at) => at !== index));
     adder.current?.focus();
   };

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { memo, type ReactNode, useState } from "react";
 import type { WorkingLine } from "#core/words";
 import { Show } from "./show.tsx";
 
@@ -8,8 +8,11 @@ type Props = {
   readonly lines: readonly WorkingLine[];
 };
 
-/** A sum set like a worked example: words, the sum, the figure in its column, totals ruled off above. */
-export function Working({ caption, lines }: Props) {
+/**
+ * A sum set like a worked example: words, the sum, the figure in its column, totals ruled off above. Drawn again only
+ * when its lines are others.
+ */
+export const Working = memo(function Working({ caption, lines }: Props) {
   if (lines.length === 0) return null;
   return (
     <table className="working">
@@ -27,14 +30,16 @@ export function Working({ caption, lines }: Props) {
       </tbody>
     </table>
   );
-}
+});
 
 type ShowProps = { readonly summary?: string; readonly children: ReactNode };
 
 /** What opens under an answer; open from the start where the sheet is wide enough to set it beside. */
 export function ShowWorking({ summary = "Show the working", children }: ShowProps) {
+  // asked once: the browser lays the page out to answer it
+  const [open] = useState(() => matchMedia("(min-width: 64rem)").matches);
   return (
-    <Show summary={summary} open={matchMedia("(min-width: 64rem)").matches}>
+    <Show summary={summary} open={open}>
       {children}
     </Show>
   );

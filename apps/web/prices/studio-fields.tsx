@@ -1,8 +1,7 @@
 import type { StudioDocument } from "#core/price";
 import type { CurrencyCode } from "#core/words";
-import { useContext } from "react";
 import { ChoiceField } from "../fields/choice-field.tsx";
-import { FormContext } from "../fields/form.tsx";
+import { useDropTyped } from "../fields/form.tsx";
 import { GuessAt } from "../fields/guess-at.tsx";
 import { MoneyField, OptionalMoneyField } from "../fields/money-field.tsx";
 import { NumberField } from "../fields/number-field.tsx";
@@ -26,12 +25,12 @@ const forms: readonly { readonly value: Pay["form"]; readonly label: string }[] 
 
 /** What a studio pays for a class, and what the class takes of her day. */
 export function StudioFields({ studio, currency, put }: Props) {
-  const form = useContext(FormContext);
+  const dropTyped = useDropTyped();
   const set = (part: Partial<StudioDocument>) => put({ ...studio, ...part });
   const choose = (value: string) => {
     const chosen = forms.find((it) => it.value === value);
     if (chosen === undefined || chosen.value === studio.pay.form) return;
-    form?.dropTyped("planning.studio.pay");
+    dropTyped("planning.studio.pay");
     set({ pay: payOf(chosen.value, currency) });
   };
   return (

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { type LineReply, openLine, type WorkerLine } from "./worker-line.ts";
 
 export type WorkerAnswer<Answer> = {
@@ -37,10 +37,16 @@ export function useWorkerAnswer<Answer>(start: () => Worker, job: object | null)
     if (job !== null) line.current?.ask(job);
   }, [job]);
   const reply = good?.reply;
-  return {
-    answer: reply?.ok === true ? reply.answer : null,
-    old: good !== null && good.job !== job,
-    failure: last !== null && last.job === job && !last.reply.ok ? last.reply.says : null,
-    milliseconds: reply?.ok === true ? reply.milliseconds : null,
-  };
+  const old = good !== null && good.job !== job;
+  const failure = last !== null && last.job === job && !last.reply.ok ? last.reply.says : null;
+  // the same object until something of it changes, for whoever draws it
+  return useMemo(
+    () => ({
+      answer: reply?.ok === true ? reply.answer : null,
+      old,
+      failure,
+      milliseconds: reply?.ok === true ? reply.milliseconds : null,
+    }),
+    [reply, old, failure],
+  );
 }
