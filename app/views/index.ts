@@ -13,6 +13,7 @@ export type { CoursesPart } from "./courses-part.ts";
 export type { CurvePart, DrawnCurve } from "./curve-part.ts";
 export type { HigherPart } from "./higher-part.ts";
 export type { LadderPart } from "./ladder-part.ts";
+export type { OwedPart } from "./owed-part.ts";
 export type { PassesPart, PassRow } from "./passes-part.ts";
 export { type PriceSheet, type PriceSheetInput, priceSheet } from "./price-sheet.ts";
 export type { StudioPart } from "./studio-part.ts";

@@ -111,6 +111,23 @@ test("a pay that cannot be meant is told at its place and keeps back nothing els
   expect(asked.sure.kind).toBe("ready");
 });
 
+test("classes that are owed are a debt, told where the passes are, with their sum", () => {
+  expect(sheet().owed.kind).toBe("missing");
+  const live = [{ price: "45.00", classes: 5, passes: 4, left: 11 }];
+  const { owed } = planned({ ...tuesdays.planning, live });
+  // 45.00 ÷ 5 × 11 = 99.00
+  expect(owed.kind === "ready" && owed.says[0]).toBe(
+    "You owe 11 classes, £99.00 in all: a debt until they are taken.",
+  );
+  const wrong = planned({
+    ...tuesdays.planning,
+    live: [{ price: "45.00", classes: 5, passes: 4, left: 21 }],
+  });
+  expect(wrong.owed.kind === "unsound" && wrong.owed.problems.map(({ place }) => place)).toEqual([
+    "planning.live[0].left",
+  ]);
+});
+
 test("the course and what people choose to pay count in what one person brings", () => {
   const prices = { ...tuesdays.prices, passes: [], payWhatYouCan: { floor: "4.00", average: "6.00" } };
   const { ladder } = planned(tuesdays.planning, { prices, mix: { single: 0.5, "pay-what-you-can": 0.5 } });

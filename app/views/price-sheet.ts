@@ -5,6 +5,7 @@ import { type CoursesPart, coursesPart } from "./courses-part.ts";
 import { type CurvePart, curvePart } from "./curve-part.ts";
 import { type HigherPart, higherPart } from "./higher-part.ts";
 import { type LadderPart, ladderPart } from "./ladder-part.ts";
+import { type OwedPart, owedPart } from "./owed-part.ts";
 import { type PassesPart, passesPart } from "./passes-part.ts";
 import { pricesAsked } from "./prices-asked.ts";
 import { type StudioPart, studioPart } from "./studio-part.ts";
@@ -23,6 +24,8 @@ export type PriceSheet = {
   readonly courses: CoursesPart;
   /** for how long each pass should run */
   readonly passes: PassesPart;
+  /** what is owed on the passes that are out */
+  readonly owed: OwedPart;
   /** how surely an evening and a term pay */
   readonly sure: SurePart;
   /** which single price leaves most */
@@ -41,6 +44,7 @@ export function priceSheet(input: PriceSheetInput): PriceSheet {
     ladder: ladderPart(input, asked),
     courses: coursesPart(input, asked),
     passes: passesPart(input),
+    owed: owedPart(input),
     sure: surePart(input, asked),
     curve: curvePart(input, asked),
     higher: higherPart(input, asked),

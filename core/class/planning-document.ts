@@ -1,5 +1,5 @@
 import { arrangements } from "#core/hall";
-import { studioSchema } from "#core/price";
+import { livePassSchema, studioSchema } from "#core/price";
 import { z } from "zod";
 
 const money = z.string().describe('decimal string, like "12.50"');
@@ -52,6 +52,10 @@ export const planningSchema = z.object({
     .record(z.string(), hallForClassSchema)
     .optional()
     .describe("what getting to a hall takes and when it can be had, by the id of its record"),
+  live: z
+    .array(livePassSchema)
+    .optional()
+    .describe("passes that are out and still good, as she has counted them"),
   slots: z
     .array(z.object({ weekday: z.number(), start: clock }))
     .optional()
@@ -59,7 +63,9 @@ export const planningSchema = z.object({
   arrangements: z
     .array(z.enum(arrangements))
     .optional()
-    .describe("ways for the mats to stand that halls are compared with; not stated: in lines"),
+    .describe(
+      "ways for the mats to stand that halls are compared with; not stated: as the class or the hall has it",
+    ),
   studio: studioSchema.optional().describe("what a studio pays for a class"),
 });
 

@@ -1,4 +1,4 @@
-import { passUseBy, readDemand, readPart, readStudio } from "#core/price";
+import { passUseBy, readDemand, readLivePasses, readPart, readStudio } from "#core/price";
 import { bad, type CurrencyCode, good, type Problem, problem, type Result, readAmount } from "#core/words";
 import type { Planning } from "./planning-document.ts";
 import { readStart, readWeekday } from "./read-class-fields.ts";
@@ -13,7 +13,7 @@ import { usualPlanning } from "./planning-of.ts";
 export function readPlanning(planning: Planning | undefined, currency: CurrencyCode): Result<null> {
   if (planning === undefined) return good(null);
   const { attendance, confidence, dispersion, termEvenings, beliefs = [], survey = "" } = planning;
-  const { rise, target, slots = [] } = planning;
+  const { rise, target, live, slots = [] } = planning;
   const problems = [
     ...problemsOf(
       passUseBy({
@@ -35,6 +35,7 @@ export function readPlanning(planning: Planning | undefined, currency: CurrencyC
     ...(rise === undefined ? [] : problemsOf(readAmount(rise, currency, "planning.rise"))),
     ...(target === undefined ? [] : targetProblems(target, currency)),
     ...lengthOf(survey),
+    ...problemsOf(readLivePasses({ live, currency }), "planning."),
     ...slots.flatMap(slotProblems),
     ...problemsOf(readPlanningHalls(planning.halls, currency)),
     ...problemsOf(readStudio(planning.studio, currency, "planning.studio")),

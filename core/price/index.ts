@@ -24,7 +24,7 @@ export { readPart } from "./read-part.ts";
 export { readPayers } from "./read-payers.ts";
 export { yieldOf } from "./yield.ts";
 export { readCurrency, type WorkingLine } from "#core/words";
-export { chanceText } from "./chance-text.ts";
+export { chanceText, plainDecimal } from "./chance-text.ts";
 export {
   earnedInProportion,
   earnedOn,
@@ -33,7 +33,15 @@ export {
   owedOn,
 } from "./pass/owed-classes.ts";
 export { type PassJson, passAnswer } from "./pass/pass-answer.ts";
-export { type PassDocument, type PassDocumentInput, passDocumentSchema } from "./pass/pass-document.ts";
+export {
+  type LivePassDocument,
+  livePassSchema,
+  type PassDocument,
+  type PassDocumentInput,
+  passDocumentSchema,
+} from "./pass/pass-document.ts";
+export { owedWorking } from "./pass/owed-working.ts";
+export { type LivePasses, readLivePasses } from "./pass/read-live-passes.ts";
 export {
   type PassUse,
   type PassUseBy,

@@ -29,7 +29,9 @@ gives the use-by as a date. In the JSON shares lie between 0 and 1.`,
 function passText(answer: PassJson): string {
   const sheet = answerSheet(
     answer.sentences,
-    partsOf(answer.working, () => "How many weeks are enough"),
+    partsOf(answer.working, (part) =>
+      part === "owed" ? "What is owed on the passes that are out" : "How many weeks are enough",
+    ),
   );
   return `${sheet}${lostDates(answer)}\nTeaching weeks, and the holders who would lose classes\n${weeksTable(answer)}`;
 }

@@ -120,7 +120,7 @@ function problemsOf(sheet: ClassSheet): readonly Problem[] {
 /** What is wrong with the further questions alone; what they share with the sheet is told there. */
 function askedProblems(asked: PriceSheet | null): readonly Problem[] {
   if (asked === null) return none;
-  const parts = [asked.passes, asked.curve, asked.higher, asked.studio];
+  const parts = [asked.passes, asked.owed, asked.curve, asked.higher, asked.studio];
   return parts.flatMap((part) => (part.kind === "unsound" ? part.problems : []));
 }
 

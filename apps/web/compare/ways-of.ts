@@ -8,10 +8,12 @@ import { type Arrangement, arrangedPlan, capacityOf, type HallDocument, readHall
  */
 export function waysOf(course: ClassDocument, hall: HallDocument): readonly WayOffered[] | null {
   const laid = course.mats === null ? hall : { ...hall, ...course.mats };
-  const ways = (course.planning?.arrangements ?? USUAL).map((arrangement) => ({
-    arrangement,
-    plan: planned(laid, arrangement),
-  }));
+  const ways = (course.planning?.arrangements ?? [course.arrangement ?? hall.arrangement ?? "lines"]).map(
+    (arrangement) => ({
+      arrangement,
+      plan: planned(laid, arrangement),
+    }),
+  );
   const { matsOwned, ownCap, insurerCap } = course;
   const { postedCapacity, peopleNotOnMats } = hall;
   const limits = { postedCapacity, peopleNotOnMats, matsOwned, ownCap, insurerCap };
@@ -20,8 +22,6 @@ export function waysOf(course: ClassDocument, hall: HallDocument): readonly WayO
   );
   return sound.length === 0 ? null : sound;
 }
-
-const USUAL: readonly Arrangement[] = ["lines"];
 
 type Planned = { readonly count: number; readonly bound: number; readonly proven: boolean };
 

@@ -68,17 +68,20 @@ function SlotFields({ slot, own, put, path }: SlotProps) {
   );
 }
 
-/** In straight lines unless others are ticked; one at least. */
+/** Without a tick as the class or the hall has them. */
 function Arrangements({ document, change }: ClassPart) {
   const { planning } = document;
-  const chosen = planning?.arrangements ?? ["lines"];
+  const { arrangements: chosen = [], ...others } = planning ?? {};
   const tick = (arrangement: Arrangement, wanted: boolean) => {
     const next = arrangements.filter((it) => (it === arrangement ? wanted : chosen.includes(it)));
-    if (next.length > 0) change({ planning: { ...planning, arrangements: next } });
+    change({ planning: next.length === 0 ? others : { ...others, arrangements: next } });
   };
   return (
     <fieldset className="fields">
-      <legend>The mats</legend>
+      <legend>How the mats lie</legend>
+      <p className="small soft">
+        Without a tick as the class or the hall has them; ticked ways are compared with one another.
+      </p>
       {arrangements.map((it) => (
         <TickField
           key={it}

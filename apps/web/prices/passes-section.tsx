@@ -1,11 +1,13 @@
 import type { PassRow, PriceSheet } from "#app/views";
 import { type Planning, planningOf } from "#core/class";
 import type { ClassPart } from "../class-sheet/class-part.ts";
+import { PartAnswer } from "../class-sheet/part-answer.tsx";
 import { PartWorking } from "../class-sheet/part-working.tsx";
 import { SheetSection } from "../class-sheet/sheet-section.tsx";
 import type { Draft } from "../drafts/draft.ts";
 import { PercentField } from "../fields/percent-field.tsx";
 import { AskedAnswer } from "./asked-answer.tsx";
+import { LivePassFields } from "./live-pass-fields.tsx";
 import type { WorkerAnswer } from "./use-worker-answer.ts";
 
 type Props = ClassPart & {
@@ -16,6 +18,7 @@ type Props = ClassPart & {
 /** For how long a pass runs, and who would lose classes. */
 export function PassesSection({ document, change, asked, typed }: Props) {
   const part = asked.answer?.passes;
+  const owed = asked.answer?.owed;
   const { attendance, confidence } = planningOf(document);
   const put = (planning: Planning) => change({ planning: { ...document.planning, ...planning } });
   return (
@@ -23,15 +26,18 @@ export function PassesSection({ document, change, asked, typed }: Props) {
       id="passes"
       title="How long a pass runs"
       answer={
-        <AskedAnswer
-          asked={asked}
-          part={part}
-          typed={typed}
-          fields={["planning.attendance", "planning.confidence", "prices.passes"]}
-        />
+        <>
+          <AskedAnswer
+            asked={asked}
+            part={part}
+            typed={typed}
+            fields={["planning.attendance", "planning.confidence", "prices.passes"]}
+          />
+          {owed === undefined ? null : <PartAnswer part={owed} typed={typed} fields={["planning.live"]} />}
+        </>
       }
       picture={part?.kind === "ready" ? <PassTable passes={part.passes} /> : null}
-      working={part === undefined ? null : <PartWorking parts={[part]} />}
+      working={part === undefined || owed === undefined ? null : <PartWorking parts={[part, owed]} />}
       inputs={
         <div>
           <PercentField
@@ -54,6 +60,7 @@ export function PassesSection({ document, change, asked, typed }: Props) {
             value={confidence}
             put={(share) => put({ confidence: share })}
           />
+          <LivePassFields document={document} change={change} />
         </div>
       }
     />

@@ -1,8 +1,17 @@
 import type { ExactMinor, Minor } from "#core/words";
 import { Fraction } from "fraction.js";
 
-/** A pass that is still good: 85.00 paid for 10 classes, 4 of them left. */
-export type LivePass = { readonly price: Minor; readonly classes: number; readonly left: number };
+/**
+ * A pass that is still good: 85.00 paid for 10 classes, 4 of them left. Several of one kind stand together: 3 such
+ * passes with 17 classes left over all of them.
+ */
+export type LivePass = {
+  readonly price: Minor;
+  readonly classes: number;
+  readonly left: number;
+  /** 1 unless told */
+  readonly passes?: number;
+};
 
 /**
  * What she still owes on live passes: Σ price × left ÷ classes, exact, in minor units. A debt in classes;
@@ -18,15 +27,15 @@ export function owedClasses(passes: readonly LivePass[]): {
   };
 }
 
-export function owedOn({ price, classes, left }: LivePass): ExactMinor {
-  if (!Number.isInteger(left) || left < 0 || left > classes)
-    throw new RangeError(`left: ${left} of ${classes}`);
+export function owedOn({ price, classes, left, passes = 1 }: LivePass): ExactMinor {
+  if (!Number.isInteger(left) || left < 0 || left > classes * passes)
+    throw new RangeError(`left: ${left} of ${classes * passes}`);
   return new Fraction(price).mul(left).div(classes);
 }
 
 /** What attendance has earned so far: price ÷ classes for each class taken. The books use this one. */
 export function earnedOn(pass: LivePass): ExactMinor {
-  return new Fraction(pass.price).sub(owedOn(pass));
+  return new Fraction(pass.price).mul(pass.passes ?? 1).sub(owedOn(pass));
 }
 
 /**

@@ -107,3 +107,29 @@ test("PRICE-23 in proportion to expected use nothing is earned beyond the price"
   expect(earnedInProportion(80, 9, 8).valueOf()).toBe(80);
   expect(() => earnedInProportion(80, 1, 0)).toThrow("expected use: 0");
 });
+
+test("PRICE-23 passes of one kind stand together, and what is owed can be followed with a pencil", () => {
+  const owing = { classes: 10, attendance: 0.6, currency: "GBP" };
+  const { json } = answered({
+    ...owing,
+    live: [
+      { price: "82.00", classes: 10, passes: 3, left: 17 },
+      { price: "45.00", classes: 5, left: 1 },
+    ],
+  });
+  // 82.00 ÷ 10 × 17 = 139.40, and 45.00 ÷ 5
+  expect(json.owed).toEqual({ classes: 18, amount: "148.40", currency: "GBP" });
+  expect(
+    json.working.filter(({ part }) => part === "owed").map(({ label, sum, amount }) => [label, sum, amount]),
+  ).toEqual([
+    ["3 passes of 10, 17 classes left", "82.00 ÷ 10 × 17", "139.40"],
+    ["A pass of 5, 1 class left", "45.00 ÷ 5 × 1", "9.00"],
+    ["Owed in classes", "", "148.40"],
+  ]);
+  expect(problemsOf({ ...owing, live: [{ price: "82.00", classes: 10, passes: 3, left: 31 }] })).toEqual([
+    "pass-left-out-of-range at live[0].left",
+  ]);
+  expect(problemsOf({ ...owing, live: [{ price: "82.00", classes: 10, passes: 0, left: 0 }] })).toEqual([
+    "pass-count at live[0].passes",
+  ]);
+});

@@ -5,7 +5,9 @@ import { owedClasses } from "./owed-classes.ts";
 import { type PassDocument, passDocumentSchema } from "./pass-document.ts";
 import { passSentences } from "./pass-sentences.ts";
 import { type PassUseBy, passUseBy, shareLosingClasses, type WeeksLine } from "./pass-use-by.ts";
-import { type LivePasses, type PassParts, readPassParts } from "./read-pass.ts";
+import { owedWorking } from "./owed-working.ts";
+import type { LivePasses } from "./read-live-passes.ts";
+import { type PassParts, readPassParts } from "./read-pass.ts";
 import { type UseByDate, useByDate } from "./use-by-date.ts";
 
 /** The answer for other programs; shares and chances are numbers between 0 and 1, amounts decimal strings. */
@@ -71,7 +73,10 @@ function passJson(
     given: givenLine,
     useBy: dated === null ? null : dateJson(dated),
     owed: live === null ? null : owedJson(live),
-    working: partLines("useBy", working),
+    working: [
+      ...partLines("useBy", working),
+      ...(live === null ? [] : partLines("owed", owedWorking(live.passes, live.currency))),
+    ],
   };
 }
 

@@ -12,6 +12,16 @@ export const passCalendarSchema = z.object({
     .default([]),
 });
 
+/** Passes of one kind that are still good. */
+export const livePassSchema = z.object({
+  price: money.describe("paid for each"),
+  classes: z.number().describe("that each holds"),
+  passes: z.number().default(1).describe("how many of them are out"),
+  left: z.number().describe("classes left, over all of them"),
+});
+
+export type LivePassDocument = z.output<typeof livePassSchema>;
+
 /** A pass: for how long it should run, and what is owed on the passes that are out. */
 export const passDocumentSchema = z
   .object({
@@ -24,10 +34,7 @@ export const passDocumentSchema = z
     teachingWeeks: z.number().optional().describe("the use-by given now, to be compared"),
     calendar: passCalendarSchema.optional(),
     currency: z.string().optional().describe("ISO 4217 code of the live passes"),
-    live: z
-      .array(z.object({ price: money, classes: z.number(), left: z.number() }))
-      .optional()
-      .describe("passes that are still good: what was paid, for how many classes, how many are left"),
+    live: z.array(livePassSchema).optional().describe("passes that are still good"),
     guesses: z.array(z.string()).default([]).describe("paths of the fields that are still guesses"),
   })
   .describe("A pass: its size, how often its holders come, and for how long it should run.");

@@ -3,7 +3,7 @@ import type { AmountWriter } from "../reply.ts";
 import { owedClasses } from "./owed-classes.ts";
 import type { PassDocument } from "./pass-document.ts";
 import type { PassUseBy, WeeksLine } from "./pass-use-by.ts";
-import type { LivePasses } from "./read-pass.ts";
+import type { LivePasses } from "./read-live-passes.ts";
 import type { UseByDate } from "./use-by-date.ts";
 
 /** The answer first: the weeks, who loses classes, the date, the debt, and who decides about refunds. */

@@ -1,22 +1,8 @@
-import {
-  bad,
-  type CurrencyCode,
-  good,
-  problem,
-  type Result,
-  readAmount,
-  readCurrency,
-  readDate,
-  together,
-  togetherInOrder,
-} from "#core/words";
+import { bad, good, problem, type Result, readDate, together, togetherInOrder } from "#core/words";
 import { Temporal } from "temporal-polyfill";
-import type { LivePass } from "./owed-classes.ts";
+import { type LivePasses, readLivePasses } from "./read-live-passes.ts";
 import type { PassDocument } from "./pass-document.ts";
-import { readPassSize } from "./pass-use-by.ts";
 import type { ClosedSpan, HoldersCalendar } from "./use-by-date.ts";
-
-export type LivePasses = { readonly currency: CurrencyCode; readonly passes: readonly LivePass[] };
 
 export type PassParts = {
   readonly given: number | null;
@@ -29,7 +15,7 @@ export function readPassParts(document: PassDocument): Result<PassParts> {
   return together({
     given: readGiven(document.teachingWeeks),
     calendar: readCalendar(document.calendar),
-    live: readLive(document),
+    live: readLivePasses(document),
   });
 }
 
@@ -71,32 +57,4 @@ export function readClosedSpans(closures: Closures, place: string): Result<reado
       return bad(problem("closure-backwards", at, says, "Change one of the two dates."));
     }),
   );
-}
-
-/** Problems besides those of an amount and of a pass: "live-currency-missing", "pass-left-out-of-range". */
-function readLive({ live, currency }: PassDocument): Result<LivePasses | null> {
-  if (live === undefined) return good(null);
-  if (currency === undefined) {
-    const says = "The live passes have prices, but no currency.";
-    return bad(problem("live-currency-missing", "currency", says, "Add the currency, like GBP."));
-  }
-  const code = readCurrency(currency);
-  if (!code.ok) return code;
-  const passes = togetherInOrder(live.map((pass, index) => readLivePass(pass, code.value, `live[${index}]`)));
-  return passes.ok ? good({ currency: code.value, passes: passes.value }) : passes;
-}
-
-type LiveDocument = NonNullable<PassDocument["live"]>[number];
-
-function readLivePass(pass: LiveDocument, currency: CurrencyCode, place: string): Result<LivePass> {
-  const read = together({
-    price: readAmount(pass.price, currency, `${place}.price`),
-    classes: readPassSize(pass.classes, `${place}.classes`),
-  });
-  if (!read.ok) return read;
-  const { left } = pass;
-  if (Number.isInteger(left) && left >= 0 && left <= pass.classes) return good({ ...read.value, left });
-  const says = `A pass of ${pass.classes} cannot have ${left} classes left.`;
-  const next = `Give a whole number from 0 to ${pass.classes}.`;
-  return bad(problem("pass-left-out-of-range", `${place}.left`, says, next));
 }
