@@ -2,8 +2,8 @@ import { advanceMostMats, type Hall, type MostMatPlan, mostMatPlan, startMostMat
 import { progressLine } from "./progress-line.ts";
 import type { World } from "./world.ts";
 
-/** Why a search came to its end. */
-export type Ended = "proven" | "time" | "interrupted";
+/** Why a search came to its end; "tried": nothing more along the directions that were tried, though not over all. */
+export type Ended = "proven" | "tried" | "time" | "interrupted";
 
 export type MostSearched = { readonly plan: MostMatPlan; readonly ended: Ended };
 
@@ -36,8 +36,9 @@ export async function searchMost(hall: Hall, seconds: number, world: World): Pro
       );
       await world.pause();
     }
-    const ended = run.progress.finished ? "proven" : stop.signal.aborted ? "interrupted" : "time";
-    return { plan: mostMatPlan(run), ended };
+    const cutOff = stop.signal.aborted ? "interrupted" : "time";
+    const { finished, proven } = run.progress;
+    return { plan: mostMatPlan(run), ended: proven ? "proven" : finished ? "tried" : cutOff };
   } finally {
     line.clear();
     giveUp();

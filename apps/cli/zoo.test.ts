@@ -16,6 +16,7 @@ const zoo = {
     "a-sentence": "document-wrong-kind",
     "a-web-page": "input-not-json",
     "axis-in-words": "document-wrong-kind",
+    "axis-not-a-number": "input-not-json",
     "axis-out-of-range": "axis-out-of-range",
     "comma-at-the-end": "input-not-json",
     "cut-off": "input-not-json",

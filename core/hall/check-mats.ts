@@ -42,7 +42,10 @@ function crowdProblems(mat: Mat, gaps: MatGaps, floor: Polygon): readonly Proble
 
 /** The longest straight line between two corners. */
 function widest(floor: Polygon): number {
-  return Math.max(...floor.flatMap(([ax, ay]) => floor.map(([bx, by]) => Math.hypot(bx - ax, by - ay))));
+  return floor.reduce(
+    (most, [ax, ay]) => Math.max(most, ...floor.map(([bx, by]) => Math.hypot(bx - ax, by - ay))),
+    0,
+  );
 }
 
 const gapWords = { side: "between the long sides", end: "between head and foot", wall: "from the walls" };

@@ -88,7 +88,7 @@ test("HALL-3: a floor with a corner twice, or closed by its first corner, says w
   expect(told({ outline: twice })).toEqual(["outline-repeated-corner at outline[2]"]);
 });
 
-test("HALL-3: a floor needs three corners that are not on one line, and has at most two hundred", () => {
+test("HALL-3: a floor needs three corners that are not on one line, and has at most five hundred, a shape on it two hundred", () => {
   expect(told({ outline: [] })).toContain("not-drawn at outline");
   expect(
     told({
@@ -107,12 +107,21 @@ test("HALL-3: a floor needs three corners that are not on one line, and has at m
       ],
     }),
   ).toEqual(["outline-flat at outline"]);
-  const many = Array.from({ length: 201 }, (_, index): [number, number] => {
-    const turn = (index / 201) * 2 * Math.PI;
+  const many = Array.from({ length: 501 }, (_, index): [number, number] => {
+    const turn = (index / 501) * 2 * Math.PI;
     return [10 * Math.cos(turn), 10 * Math.sin(turn)];
   });
   expect(told({ outline: many })).toEqual(["outline-corners at outline"]);
   expect(told({ outline: many.slice(1) })).toEqual([]);
+  // what stands on the floor has fewer: 201 are one too many
+  const pillar = many
+    .filter((_, index) => index % 5 < 2)
+    .map(([x, y]): [number, number] => [4 + x / 10, 6 + y / 10]);
+  expect(pillar).toHaveLength(201);
+  expect(told({ fixtures: [{ label: "Pillar", outline: pillar }] })).toEqual([
+    "outline-corners at fixtures[0].outline",
+  ]);
+  expect(told({ fixtures: [{ label: "Pillar", outline: pillar.slice(1) }] })).toEqual([]);
 });
 
 test("HALL-4: less than a square metre, more than 200 m and corners from a map are slips of the unit", () => {

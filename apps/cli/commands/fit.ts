@@ -48,7 +48,8 @@ async function fitHall(
 ): Promise<Result<Answer>> {
   const hall = hallFromDocument(document);
   if (!hall.ok) return hall;
-  const { arrangement = "lines", caps, seconds } = options;
+  const { caps, seconds } = options;
+  const arrangement = options.arrangement ?? document.arrangement ?? "lines";
   const answer =
     arrangement === "all"
       ? await fitAll(hall.value, caps, seconds, world)

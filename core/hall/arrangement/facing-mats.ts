@@ -10,7 +10,8 @@ import { setOut } from "../set-out.ts";
 import { dot } from "../vectors.ts";
 import type { ArrangementOptions, FacingMatPlan, Middle } from "./arrangement-types.ts";
 import { longestPart } from "./longest-part.ts";
-import { axesOf, packedLines } from "./packed-lines.ts";
+import { axesToTry, boundOverAll } from "./axes-to-try.ts";
+import { packedLines } from "./packed-lines.ts";
 
 /** 2 m: room to walk past two people who lie with their heads to it. Common practice, no source. */
 export const USUAL_MIDDLE = 2000;
@@ -23,15 +24,14 @@ export function facingMats(
   hall: Hall,
   { middle: middleWidth = USUAL_MIDDLE }: Pick<ArrangementOptions, "middle"> = {},
 ): FacingMatPlan {
-  const found = facingPlan(floorToFill(hall), hall.mat, hall.gaps, axesOf(hall), middleWidth);
+  const tried = axesToTry(hall);
+  const found = facingPlan(floorToFill(hall), hall.mat, hall.gaps, tried.axes, middleWidth);
   const strip = middleStrip(hall.outline, found);
   const exact = layLines(hall, packedLines(found.lines), found.direction, hallFrame(hall));
   const laid = allowedLines(hall, floorWith(hall, strip), exact);
   return {
     arrangement: "facing",
-    count: found.count,
-    bound: found.bound,
-    proven: found.proven,
+    ...boundOverAll(hall, tried, found),
     mats: laid.lines.flat(),
     setOut: setOut(hall, laid),
     middle: strip === null ? null : middleOf(hall, laid, strip, middleWidth),

@@ -1,5 +1,5 @@
 import { type Point, rotateAboutOrigin } from "#kernels/geometry";
-import { checkPlaced } from "#kernels/packing";
+import { areaBound, checkPlaced } from "#kernels/packing";
 import { aHall, randomHalls } from "#testing";
 import { assert, property } from "fast-check";
 import { expect, test } from "vitest";
@@ -9,6 +9,7 @@ import { hallFrame, wallInWords } from "../hall-frame.ts";
 import { floorToFill } from "../mat-plan.ts";
 import { dot } from "../vectors.ts";
 import type { MostMatPlan } from "./arrangement-types.ts";
+import { axesToTry } from "./axes-to-try.ts";
 import { advanceMostMats, mostMatPlan, startMostMats } from "./most-mats.ts";
 import type { TapeSide } from "./places-set-out-types.ts";
 import { setOutInWords } from "./set-out-in-words.ts";
@@ -151,4 +152,24 @@ test("HALL-65: a mat that no whole centimetre suits is told to the millimetre, a
   expect(setOutInWords(plan)[2]).toMatch(
     /, 0\.5\d m from the front wall and 0\.50(\d)? m, 1\.66\d m and 2\.83(\d)? m from the left wall\.$/,
   );
+});
+
+test("HALL-70: on a floor of very many wall directions those with most wall are tried, and only the area bounds the rest", () => {
+  // 26 walls at 13 directions modulo 90°; the longest are those of the flattened sides
+  const drum = aHall({
+    outline: Array.from({ length: 26 }, (_, wall): [number, number] => [
+      4 * Math.cos((wall * Math.PI) / 13),
+      3 * Math.sin((wall * Math.PI) / 13),
+    ]),
+  });
+  const { tried, progress } = startMostMats(drum);
+  expect(tried.axes).toHaveLength(12);
+  expect(tried.leftOut).toBeGreaterThan(0);
+  expect(progress.bound).toBe(Math.max(progress.count, areaBound(floorToFill(drum), drum.mat, drum.gaps)));
+  expect(progress.proven).toBe(false);
+});
+
+test("HALL-70: an axis that the hall states is the only one and leaves none out", () => {
+  expect(axesToTry(aHall({ axis: 30 }))).toEqual({ axes: [30], directions: 1, leftOut: 0 });
+  expect(axesToTry(aHall())).toEqual({ axes: "auto", directions: 1, leftOut: 0 });
 });

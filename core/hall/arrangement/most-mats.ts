@@ -3,7 +3,7 @@ import type { Hall } from "../hall.ts";
 import { floorToFill } from "../mat-plan.ts";
 import type { ArrangementOptions, MostMatPlan } from "./arrangement-types.ts";
 import { mostProgress, type MostProgress } from "./most-progress.ts";
-import { axesOf } from "./packed-lines.ts";
+import { type AxesToTry, axesToTry, boundOverAll } from "./axes-to-try.ts";
 import { setOutPlaces } from "./set-out-places.ts";
 
 /**
@@ -13,6 +13,7 @@ import { setOutPlaces } from "./set-out-places.ts";
 export type MostMatsRun = {
   readonly hall: Hall;
   readonly progress: MostProgress;
+  readonly tried: AxesToTry;
   readonly search: MostRun;
 };
 
@@ -22,21 +23,23 @@ export function startMostMats(
   { solver, seed }: Pick<ArrangementOptions, "solver" | "seed"> = {},
 ): MostMatsRun {
   const options = { ...(solver === undefined ? {} : { solver }), ...(seed === undefined ? {} : { seed }) };
-  return told(hall, startMost(floorToFill(hall), hall.mat, hall.gaps, axesOf(hall), options));
+  const tried = axesToTry(hall);
+  return told(hall, tried, startMost(floorToFill(hall), hall.mat, hall.gaps, tried.axes, options));
 }
 
 /** So many steps further, each a few milliseconds save those that ask the solver; fewer where it is finished before. */
-export function advanceMostMats({ hall, search }: MostMatsRun, steps: number): MostMatsRun {
-  return told(hall, advanceMost(search, steps));
+export function advanceMostMats({ hall, tried, search }: MostMatsRun, steps: number): MostMatsRun {
+  return told(hall, tried, advanceMost(search, steps));
 }
 
 /** The best plan so far, to be laid with a tape. The set-out is only worked out here. */
-export function mostMatPlan({ hall, search }: MostMatsRun): MostMatPlan {
-  const { axis, count, bound, proven, pieces }: MostPlan = search.plan;
+export function mostMatPlan({ hall, tried, search }: MostMatsRun): MostMatPlan {
+  const { axis, pieces }: MostPlan = search.plan;
   const { mats, placesSetOut } = setOutPlaces(hall, axis, pieces);
-  return { arrangement: "most", axis, count, bound, proven, mats, placesSetOut };
+  return { arrangement: "most", axis, ...boundOverAll(hall, tried, search.plan), mats, placesSetOut };
 }
 
-function told(hall: Hall, search: MostRun): MostMatsRun {
-  return { hall, progress: mostProgress(search), search };
+function told(hall: Hall, tried: AxesToTry, search: MostRun): MostMatsRun {
+  const progress = mostProgress(search, boundOverAll(hall, tried, search.plan));
+  return { hall, progress, tried, search };
 }

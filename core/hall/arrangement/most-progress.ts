@@ -4,7 +4,7 @@ export type MostProgress = {
   readonly count: number;
   readonly bound: number;
   readonly proven: boolean;
-  /** nothing more to do: the plan is proven to be the most */
+  /** nothing more to do: proven along every direction that was tried, which is all of them but on curved floors */
   readonly finished: boolean;
   /** taken so far */
   readonly steps: number;
@@ -14,9 +14,12 @@ export type MostProgress = {
   readonly whatItIsDoing: string;
 };
 
-/** A run in figures and in words. */
-export function mostProgress({ plan, steps, finished, axes, axesSettled }: MostRun): MostProgress {
-  const { count, bound, proven } = plan;
+/** A run in figures and in words; `over` is what is known over all wall directions. */
+export function mostProgress(
+  { steps, finished, axes, axesSettled }: MostRun,
+  over: Pick<MostProgress, "count" | "bound" | "proven">,
+): MostProgress {
+  const { count, bound, proven } = over;
   return {
     count,
     bound,
@@ -26,8 +29,12 @@ export function mostProgress({ plan, steps, finished, axes, axesSettled }: MostR
     sentence: proven
       ? `${matsSaid(count)}, and no more can fit.`
       : `${matsSaid(count)} so far, and no more than ${bound} can fit.`,
-    whatItIsDoing: finished ? "Done: it is proven." : doing(bound - count, axes, axesSettled),
+    whatItIsDoing: finished ? doneSays(proven) : doing(bound - count, axes, axesSettled),
   };
+}
+
+function doneSays(proven: boolean): string {
+  return proven ? "Done: it is proven." : "Done: along the directions that were tried there is no more.";
 }
 
 export function matsSaid(count: number): string {

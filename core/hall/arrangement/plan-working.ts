@@ -1,7 +1,7 @@
-import { wallDirections } from "#kernels/geometry";
 import { formatLength, type LengthUnits } from "#core/words";
 import type { Hall } from "../hall.ts";
 import type { ArrangedMatPlan } from "./arrangement-types.ts";
+import { directionsInWords } from "./axes-to-try.ts";
 import { proofSentence } from "./proof-sentence.ts";
 
 /** How a plan came about and what its bound speaks of, so that somebody can argue with it. A sentence each. */
@@ -24,15 +24,15 @@ function triedSentences(hall: Hall, plan: ArrangedMatPlan, said: Said): readonly
   switch (plan.arrangement) {
     case "lines":
       return [
-        `Tried: lines ${directionWords(hall)} and across, mats side by side and end to end, lines at every distance.`,
+        `Tried: lines ${everyDirection(hall)} and across, mats side by side and end to end, lines at every distance.`,
       ];
     case "staggered":
       return [
-        `Tried: lines ${directionWords(hall)} and across, mats side by side ${said(plan.pitch)} from centre to centre, every other line shifted by ${exactly(plan.shift)}, first places on whole centimetres. A place that is not free stays empty.`,
+        `Tried: lines ${directionsInWords(hall)} and across, mats side by side ${said(plan.pitch)} from centre to centre, every other line shifted by ${exactly(plan.shift)}, first places on whole centimetres. A place that is not free stays empty.`,
       ];
     case "facing":
       return [
-        `Tried: two banks of lines ${directionWords(hall)} and across, with heads to a middle ${said(plan.middleWidth)} wide that lies on whole centimetres.`,
+        `Tried: two banks of lines ${directionsInWords(hall)} and across, with heads to a middle ${said(plan.middleWidth)} wide that lies on whole centimetres.`,
       ];
     case "round":
       return [
@@ -41,7 +41,7 @@ function triedSentences(hall: Hall, plan: ArrangedMatPlan, said: Said): readonly
       ];
     case "most":
       return [
-        `Tried: mats ${directionWords(hall)} or across, each wherever there is room, from the best lines on.`,
+        `Tried: mats ${directionsInWords(hall)} or across, each wherever there is room, from the best lines on.`,
         "The bound comes from weights on the floor: every mat that could lie there holds a weight of one at least.",
       ];
   }
@@ -52,8 +52,7 @@ function exactly(millimetres: number): string {
   return `${millimetres / 1000} m`;
 }
 
-function directionWords({ axis, outline }: Pick<Hall, "axis" | "outline">): string {
-  if (axis !== "auto") return `at ${axis}° of the drawing`;
-  const count = wallDirections(outline).length;
-  return count === 1 ? "along the walls" : `along each of ${count} wall directions`;
+/** Lines are quick enough to be tried along every wall of any floor. */
+function everyDirection({ axis }: Pick<Hall, "axis">): string {
+  return axis === "auto" ? "along every wall" : `at ${axis}° of the drawing`;
 }

@@ -6,7 +6,8 @@ import { layLines } from "../lay-lines.ts";
 import { floorToFill } from "../mat-plan.ts";
 import { setOut } from "../set-out.ts";
 import type { ArrangementOptions, StaggeredMatPlan } from "./arrangement-types.ts";
-import { axesOf, packedLines } from "./packed-lines.ts";
+import { axesToTry, boundOverAll } from "./axes-to-try.ts";
+import { packedLines } from "./packed-lines.ts";
 
 /**
  * The most mats side by side in lines, the places of every other line shifted so that nobody stands straight behind a
@@ -17,14 +18,13 @@ export function staggeredMats(
   { shift = "half" }: Pick<ArrangementOptions, "shift"> = {},
 ): StaggeredMatPlan {
   const floor = floorToFill(hall);
-  const found = staggeredPlan(floor, hall.mat, hall.gaps, axesOf(hall), { shift });
+  const tried = axesToTry(hall);
+  const found = staggeredPlan(floor, hall.mat, hall.gaps, tried.axes, { shift });
   const exact = layLines(hall, packedLines(found.lines), found.direction, hallFrame(hall));
   const laid = allowedLines(hall, floor, exact);
   return {
     arrangement: "staggered",
-    count: found.count,
-    bound: found.bound,
-    proven: found.proven,
+    ...boundOverAll(hall, tried, found),
     mats: laid.lines.flat(),
     setOut: setOut(hall, laid),
     pitch: found.pitch,

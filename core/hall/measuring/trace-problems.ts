@@ -54,7 +54,10 @@ function scaleProblems(scale: number): readonly Problem[] {
 function cornerProblems(count: number): readonly Problem[] {
   if (count >= 3 && count <= MOST_CORNERS) return [];
   const says = `${count === 0 ? "No corner is" : count === 1 ? "1 corner is" : `${count} corners are`} marked.`;
-  const next = count < 3 ? "Mark every corner in order round the hall, three at least." : "Mark at most 200.";
+  const next =
+    count < 3
+      ? "Mark every corner in order round the hall, three at least."
+      : `Mark at most ${MOST_CORNERS}.`;
   return [problem("trace-corners", "corners", says, next)];
 }
 
