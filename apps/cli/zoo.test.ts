@@ -164,7 +164,7 @@ const zoo = {
     "mix-of-a-course-that-is-not-sold": "price-missing",
     "sessions-a-thousand": "sessions-out-of-range",
     "studio-of-no-minutes": "minutes-out-of-range",
-    "studio-pay-of-no-kind": "document-wrong-kind",
+    "studio-pay-of-no-kind": "document-choice",
     "studio-share-of-two": "share-out-of-range",
     "studio-without-own-minutes": "door-to-door-missing",
     "survey-in-dollars": "currencies-mixed",
@@ -210,6 +210,34 @@ const zoo = {
     "sessions-of-twelve-years": "sessions-too-many",
     "waiting-for-another-number-of-sessions": "lists-differ",
   },
+  outlook: {
+    "alike-nought": "alike-out-of-range",
+    "attendance-in-per-cent": "share-certain",
+    "bigger-hall-that-is-smaller": "bigger-hall-smaller",
+    "cover-without-money": "evening-without-money",
+    "cut-off": "input-not-json",
+    "date-the-30th-of-february": "date-unreadable",
+    "dates-none": "ahead-none",
+    "everybody-stays": "share-certain",
+    "heads-a-fraction": "count-not-whole",
+    "heads-negative": "count-out-of-range",
+    "heads-over-the-places": "heads-over-capacity",
+    "money-without-a-currency": "currency-missing",
+    "newcomers-negative": "mean-out-of-range",
+    "notice-of-minus-a-day": "count-out-of-range",
+    "notice-without-money": "notice-without-money",
+    "places-missing": "document-missing",
+    "places-nought": "count-out-of-range",
+    "places-ten-thousand": "count-out-of-range",
+    "season-of-four-quarters": "season-not-twelve",
+    "season-of-noughts": "mean-out-of-range",
+    "session-twice": "session-twice",
+    "weekday-nought": "weekday-unknown",
+    "year-backwards": "year-backwards",
+    "year-closed": "ahead-none",
+    "year-of-a-century": "ahead-too-long",
+    "yield-negative": "money-negative",
+  },
   class: {
     "closure-backwards": "closure-backwards",
     "costs-missing": "document-missing",
@@ -232,6 +260,7 @@ const commands = {
   price: ["price"],
   opening: ["opening"],
   demand: ["demand"],
+  outlook: ["outlook"],
   class: ["import", "class"],
 } as const;
 const data = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
@@ -245,7 +274,17 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(join(data, ".."), { recursive: true }));
 
-const ugly = ["hall", "evening", "pass", "compare", "price", "opening", "demand", "class"] as const;
+const ugly = [
+  "hall",
+  "evening",
+  "pass",
+  "compare",
+  "price",
+  "opening",
+  "demand",
+  "outlook",
+  "class",
+] as const;
 
 describe.each(ugly)("every ugly %s", (kind) => {
   it("is in the list, and the other way round", () => {

@@ -26,13 +26,18 @@ export function roundToMinor(exact: Fraction): Minor {
 
 const DECIMAL = /^-?\d{1,12}(\.\d{1,6})?$/;
 
+/** A document counts in one currency, so "9.00 USD" in it is told apart from a slip of the pen. */
+function nextFor(text: string): string {
+  return /\d/.test(text) && /\p{Sc}|\p{L}/u.test(text)
+    ? "Write it like 12.50, without a sign or letters: all amounts here are in one currency."
+    : "Write it like 12.50.";
+}
+
 /** Reads "12.5" or "12.50" in the given currency; more decimals than the currency has is a problem. */
 export function readMoney(text: string, currency: CurrencyCode, place: string): Result<Minor> {
   const trimmed = text.trim();
   if (!DECIMAL.test(trimmed)) {
-    return bad(
-      problem("money-unreadable", place, `“${text}” is not an amount of money.`, "Write it like 12.50."),
-    );
+    return bad(problem("money-unreadable", place, `“${text}” is not an amount of money.`, nextFor(trimmed)));
   }
   const exact = new Fraction(trimmed).mul(10 ** currencyDigits(currency));
   if (exact.d !== 1n) {

@@ -96,3 +96,20 @@ test("no input of nearly the right shape makes the reader throw or answers witho
     }),
   );
 });
+
+test("a word that chooses between shapes is told with every word there is", () => {
+  const pay = z.discriminatedUnion("form", [
+    z.object({ form: z.literal("flat"), pay: z.string() }),
+    z.object({ form: z.enum(["per head", "tiered"]), perHead: z.string() }),
+  ]);
+  const told = (input: unknown) => {
+    const read = readDocument(z.object({ pay }), input);
+    return read.ok ? [] : read.problems.map(({ code, says, next }) => `${code}: ${says} ${next}`);
+  };
+  expect(told({ pay: { form: "hourly", pay: "30.00" } })).toEqual([
+    "document-choice: “pay.form” is the text “hourly”. Give “flat”, “per head” or “tiered”.",
+  ]);
+  expect(told({ pay: { pay: "30.00" } })).toEqual([
+    "document-missing: “pay.form” is missing. Add it: “flat”, “per head” or “tiered”.",
+  ]);
+});

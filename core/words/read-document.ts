@@ -27,7 +27,12 @@ type Issue = z.core.$ZodIssue;
 function issueAsProblem(issue: Issue, above: DocumentPath, input: unknown): Problem {
   const path = [...above, ...issue.path];
   const found = valueAt(input, path);
-  if (issue.code === "invalid_union") return unionProblem(issue.errors, path, input);
+  if (issue.code === "invalid_union") {
+    const options = "options" in issue ? (issue.options ?? []) : [];
+    return issue.errors.length === 0 && options.length > 0
+      ? choiceProblem(options, path, found)
+      : unionProblem(issue.errors, path, input);
+  }
   const what = naming(path);
   if (found === undefined) {
     const next = path.length === 0 ? `Give ${wanted([issue])}.` : `Add it: ${wanted([issue])}.`;
@@ -53,6 +58,17 @@ function foundProblem(issue: Issue, path: DocumentPath, found: unknown): Problem
     return problem("document-length", place, says, `Give ${limit} values.`);
   }
   return problem("document-unreadable", place, `${what} cannot be read.`, "Compare it with an example.");
+}
+
+/** One word chooses between several shapes: { form: "flat" } or { form: "per head" }; the words are all named. */
+function choiceProblem(options: readonly unknown[], path: DocumentPath, found: unknown): Problem {
+  const words = options.map((it) => `“${String(it)}”`);
+  const either = `${words.slice(0, -1).join(", ")} or ${words.at(-1) ?? ""}`;
+  const place = placeOf(path);
+  const what = naming(path);
+  return found === undefined
+    ? problem("document-missing", place, `${what} is missing.`, `Add it: ${either}.`)
+    : problem("document-choice", place, `${what} is ${shown(found)}.`, `Give ${either}.`);
 }
 
 /** A choice between simple kinds names them all; a choice between objects tells of the nearest fit. */

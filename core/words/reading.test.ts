@@ -60,6 +60,17 @@ test("an amount is not below nought, not beyond reason and not finer than its co
   expect([amountRead("12.5", "JPY"), amountRead("12.505", "KWD")]).toEqual(["money-too-fine", "read"]);
 });
 
+test("an amount with a sign or letters is told that all amounts are in one currency", () => {
+  const code = "GBP";
+  if (!isCurrency(code)) throw new Error(code);
+  const nexts = ["$9.00", "9.00 USD", "nine", "12,50"].map((text) => {
+    const read = readAmount(text, code, "prices.single");
+    return read.ok ? "" : read.problems[0]?.next;
+  });
+  const one = "Write it like 12.50, without a sign or letters: all amounts here are in one currency.";
+  expect(nexts).toEqual([one, one, "Write it like 12.50.", "Write it like 12.50."]);
+});
+
 test("minutes are whole, from nought to a day unless said otherwise", () => {
   const read = [0, 1440, 1441, -1, 7.5, Number.NaN, Number.POSITIVE_INFINITY].map((value) =>
     codeOf(readMinutes(value, "minutes")),
