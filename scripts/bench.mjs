@@ -1,6 +1,6 @@
 // Runs a benchmark of bench/ by its name: npm run bench -- fit --json
 import { spawnSync } from "node:child_process";
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "./root.mjs";
 
@@ -15,11 +15,14 @@ await bundle();
 const run = spawnSync(process.execPath, [outfile, ...rest], { stdio: "inherit", cwd: root });
 process.exit(run.status ?? 1);
 
-/** A file named by one word starts a benchmark; those with a hyphen are parts of one. */
+/** A file that says how it is run starts a benchmark; the others are parts of one. */
 function entries() {
   return readdirSync(join(root, "bench"))
-    .filter((file) => file.endsWith(".ts") && !file.endsWith(".test.ts") && !file.includes("-"))
-    .map((file) => file.slice(0, -3));
+    .filter((file) => file.endsWith(".ts"))
+    .map((file) => file.slice(0, -3))
+    .filter((name) =>
+      readFileSync(join(root, "bench", `${name}.ts`), "utf8").includes(`npm run bench -- ${name}`),
+    );
 }
 
 async function bundle() {

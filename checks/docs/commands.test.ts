@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { files, headings, read } from "./tree.ts";
 
 // Every file of apps/cli named like a command: fit.ts is `hallful fit`.
-const command = /name: "([a-z]+)"/;
+const command = /name: "([a-z-]+)"/;
 const commands = files(".ts")
   .filter((name) => name.startsWith("apps/cli/") && !name.includes(".test."))
   .flatMap((name) => command.exec(read(name))?.[1] ?? []);

@@ -83,12 +83,17 @@ function tablesFor({ alpha, beta, gamma, delta }: BgBb, most: number) {
   const stopping = (chances: number): number =>
     Math.log(gamma) + (stays[chances] ?? 0) - (all[chances + 1] ?? 0);
   const logOf = ({ taken, last, chances }: Taken): number => {
-    let sum = taking(taken, chances) + staying(chances);
-    // or gone before any of the chances after the last visit
+    const still = taking(taken, chances) + staying(chances);
+    if (last === chances) return still;
+    // or gone before any of the chances after the last visit: each such term is the one before times a ratio
+    let term = 1;
+    let sum = 0;
     for (let there = last; there < chances; there += 1) {
-      sum = logOfSum(sum, taking(taken, there) + stopping(there));
+      sum += term;
+      const left = (beta + there - taken) / (alpha + beta + there);
+      term *= (left * (delta + there)) / (gamma + delta + there + 1);
     }
-    return sum;
+    return logOfSum(still, taking(taken, last) + stopping(last) + Math.log(sum));
   };
   return { taking, staying, logOf };
 }
