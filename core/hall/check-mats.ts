@@ -67,9 +67,9 @@ export function gapProblems(gaps: MatGaps): readonly Problem[] {
 
 /** Problems: "axis-out-of-range", "posted-capacity", "people-not-on-mats". */
 export function numberProblems(
-  hall: Pick<Hall, "axis" | "postedCapacity" | "peopleNotOnMats">,
+  hall: Pick<Hall, "axis" | "lengthAlong" | "postedCapacity" | "peopleNotOnMats">,
 ): readonly Problem[] {
-  const { axis, postedCapacity, peopleNotOnMats } = hall;
+  const { axis, lengthAlong = 0, postedCapacity, peopleNotOnMats } = hall;
   const turned = axis !== "auto" && Math.abs(axis) > 360;
   const next = "Give a whole number of people, 0 or more.";
   return [
@@ -83,6 +83,7 @@ export function numberProblems(
           ),
         ]
       : []),
+    ...(Math.abs(lengthAlong) > 360 ? [lengthOutOfRange(lengthAlong)] : []),
     ...(postedCapacity === undefined || wholePeople(postedCapacity)
       ? []
       : [problem("posted-capacity", "postedCapacity", `The hall’s own limit is ${postedCapacity}.`, next)]),
@@ -90,6 +91,11 @@ export function numberProblems(
       ? []
       : [problem("people-not-on-mats", "peopleNotOnMats", `People not on mats: ${peopleNotOnMats}.`, next)]),
   ];
+}
+
+function lengthOutOfRange(degrees: number): Problem {
+  const next = "Give an angle from 0 to 180, or leave it out.";
+  return problem("axis-out-of-range", "lengthAlong", `The length is to lie at ${degrees}°.`, next);
 }
 
 function wholePeople(count: number): boolean {

@@ -34,6 +34,12 @@ export const hallDocumentSchema = z
       .object({ side: metres, end: metres, wall: metres })
       .describe("side: between long sides; end: between short ends; wall: from walls and fixtures"),
     axis: z.union([z.number(), z.literal("auto")]).default("auto"),
+    lengthAlong: z
+      .number()
+      .optional()
+      .describe(
+        "how the length of mats in lines has to lie, degrees from +x; whichever holds more unless stated",
+      ),
     postedCapacity: z.number().optional().describe("the number of people on the hall's own notice"),
     peopleNotOnMats: z.number().optional().describe("teacher and helpers; 1 unless stated"),
     arrangement: z.enum(arrangements).optional().describe("how the mats stand; in lines unless stated"),

@@ -11,7 +11,7 @@ export type HallNotes = Pick<
 
 /** The document of a hall, in metres; `hallFromDocument` gives the same hall back. */
 export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
-  const { mat, gaps, postedCapacity } = hall;
+  const { mat, gaps, postedCapacity, lengthAlong } = hall;
   return {
     format: "hallful/hall@1",
     name: hall.name,
@@ -31,6 +31,7 @@ export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
       wall: metresFromMillimetres(gaps.wall),
     },
     axis: hall.axis,
+    ...(lengthAlong === undefined ? {} : { lengthAlong }),
     ...(postedCapacity === undefined ? {} : { postedCapacity }),
     peopleNotOnMats: hall.peopleNotOnMats,
     ...notes,

@@ -25,6 +25,8 @@ export type Hall = {
   readonly mat: Mat;
   readonly gaps: MatGaps;
   readonly axis: number | "auto";
+  /** how the length of mats in lines has to lie, degrees from +x; then the axis is this one. Either way unless told */
+  readonly lengthAlong?: number;
   /** people, from the hall's own notice; undefined when none is known */
   readonly postedCapacity: number | undefined;
   /** teacher and helpers, who count against the posted number */

@@ -1,3 +1,4 @@
+import { quarterTurnAngle } from "#kernels/geometry";
 import { type Floor, linesPlan, type LinesOptions } from "#kernels/packing";
 import { allowedLines } from "./allowed-lines.ts";
 import type { Hall } from "./hall.ts";
@@ -13,14 +14,22 @@ import { setOut } from "./set-out.ts";
  */
 export function matPlan(hall: Hall, options: LinesOptions = {}): MatPlan {
   const floor = floorToFill(hall);
-  const axes = hall.axis === "auto" ? hall.axis : [hall.axis];
-  const found = linesPlan(floor, hall.mat, hall.gaps, axes, options);
+  const { axes, length } = waysOf(hall);
+  const found = linesPlan(floor, hall.mat, hall.gaps, axes, { ...options, ...length });
   const exact = layLines(hall, found.lines, found.direction, hallFrame(hall));
   const laid = allowedLines(hall, floor, exact);
   const mats = laid.lines.flat();
   if (mats.length !== found.count) throw new Error(`${mats.length} mats where ${found.count} were found`);
   const { count, bound, proven, axis, steps } = found;
   return { arrangement: "lines", count, bound, proven, axis, mats, setOut: setOut(hall, laid), steps };
+}
+
+/** A length that has to lie one way settles the axis: the quarter turn that it lies along or across. */
+function waysOf({ axis, lengthAlong }: Pick<Hall, "axis" | "lengthAlong">) {
+  if (lengthAlong === undefined) return { axes: axis === "auto" ? axis : [axis], length: {} };
+  const quarter = quarterTurnAngle(lengthAlong);
+  const turns = Math.round((lengthAlong - quarter) / 90);
+  return { axes: [quarter], length: { length: turns % 2 === 0 ? "along" : "across" } as const };
 }
 
 /** What mats may lie on and must keep from. */

@@ -247,6 +247,11 @@ test("HALL-7: gaps are between nothing and five metres", () => {
   ]);
 });
 
+test("HALL-8: how the length has to lie is an angle too, and settles the axis of lines", () => {
+  expect(told({ lengthAlong: 361 })).toEqual(["axis-out-of-range at lengthAlong"]);
+  expect(told({ lengthAlong: 90, axis: 30 })).toEqual([]);
+});
+
 test("HALL-8: people are whole numbers, and an axis is an angle", () => {
   expect(told({ postedCapacity: 59.5, peopleNotOnMats: -1, axis: 361 })).toEqual([
     "axis-out-of-range at axis",

@@ -46,7 +46,7 @@ function nameProblems(name: string): readonly Problem[] {
 }
 
 function unchecked(document: HallDocument): Hall {
-  const { mat, gaps, teacher } = document;
+  const { mat, gaps, teacher, lengthAlong } = document;
   return {
     name: document.name.trim(),
     outline: polygon(document.outline),
@@ -69,6 +69,7 @@ function unchecked(document: HallDocument): Hall {
       wall: millimetresFromMetres(gaps.wall),
     },
     axis: document.axis,
+    ...(lengthAlong === undefined ? {} : { lengthAlong }),
     postedCapacity: document.postedCapacity,
     peopleNotOnMats: document.peopleNotOnMats ?? 1,
   };

@@ -55,17 +55,20 @@ export function linesPlan(
   }
   fillTrials(trials, budget);
   const best = bestWings(trials, gaps.wall, budget);
-  const missed = trials.length < 4 * wanted.length ? areaBound(floor, piece, gaps) : 0;
+  const ways = options.length === undefined ? 4 : 2;
+  const missed = trials.length < ways * wanted.length ? areaBound(floor, piece, gaps) : 0;
   return planFrom(best, trials, missed, whole - budget.left);
 
-  /** The four ways of one axis, in the order that breaks ties. */
+  /** The four ways of one axis, in the order that breaks ties; two where the length may lie one way only. */
   function startTrials(axis: number): readonly Trial[] {
     const turned = [axis, axis + 90].map((direction) => ({
       direction,
       surroundings: turnSurroundings(surroundings, direction),
     }));
     return (["width", "length"] as const).flatMap((along) =>
-      turned.map((each) => {
+      turned.flatMap((each) => {
+        const lies = (along === "length") === (each.direction === axis) ? "along" : "across";
+        if (options.length !== undefined && options.length !== lies) return [];
         const filling = startFilling(frameInTurned(piece, gaps, each.surroundings, along));
         budget.left -= filling.strips.steps;
         return { way: { axis, direction: each.direction, along }, filling, upper: filling.upper.count };

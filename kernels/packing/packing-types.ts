@@ -59,4 +59,6 @@ export type LinesPlan = {
 export type LinesOptions = {
   /** strips to examine at most before the plan is returned as it stands, unproven */
   readonly steps?: number;
+  /** how the length of every rectangle lies to the axis; whichever holds more unless told */
+  readonly length?: "along" | "across";
 };

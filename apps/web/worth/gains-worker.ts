@@ -20,7 +20,7 @@ export type GainsJob = {
 const STEPS = 40;
 
 const serve = serveSteps<GainsJob, Gain<ArrangedMatPlan>>(({ hall, plan, units }) => {
-  const { trials, leftOut } = changesToTry(hall, units);
+  const { trials, leftOut } = changesToTry(hall, units, plan);
   const planOf = (changed: Hall) => arrangedPlan(changed, plan.arrangement, { steps: STEPS });
   return { total: trials.length, notes: leftOut, items: whatWouldGain(hall, plan, planOf, units) };
 });

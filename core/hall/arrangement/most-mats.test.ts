@@ -154,7 +154,7 @@ test("HALL-65: a mat that no whole centimetre suits is told to the millimetre, a
   );
 });
 
-test("HALL-70: on a floor of very many wall directions those with most wall are tried, and only the area bounds the rest", () => {
+test("HALL-71: on a floor of very many wall directions those with most wall are tried, and only the area bounds the rest", () => {
   // 26 walls at 13 directions modulo 90°; the longest are those of the flattened sides
   const drum = aHall({
     outline: Array.from({ length: 26 }, (_, wall): [number, number] => [
@@ -169,7 +169,7 @@ test("HALL-70: on a floor of very many wall directions those with most wall are 
   expect(progress.proven).toBe(false);
 });
 
-test("HALL-70: an axis that the hall states is the only one and leaves none out", () => {
+test("HALL-71: an axis that the hall states is the only one and leaves none out", () => {
   expect(axesToTry(aHall({ axis: 30 }))).toEqual({ axes: [30], directions: 1, leftOut: 0 });
   expect(axesToTry(aHall())).toEqual({ axes: "auto", directions: 1, leftOut: 0 });
 });

@@ -24,7 +24,7 @@ function triedSentences(hall: Hall, plan: ArrangedMatPlan, said: Said): readonly
   switch (plan.arrangement) {
     case "lines":
       return [
-        `Tried: lines ${everyDirection(hall)} and across, mats side by side and end to end, lines at every distance.`,
+        `Tried: lines ${everyDirection(hall)} and across, mats side by side and end to end${hall.lengthAlong === undefined ? "" : " with their length the one way it has to lie"}, lines at every distance.`,
       ];
     case "staggered":
       return [
@@ -53,6 +53,7 @@ function exactly(millimetres: number): string {
 }
 
 /** Lines are quick enough to be tried along every wall of any floor. */
-function everyDirection({ axis }: Pick<Hall, "axis">): string {
-  return axis === "auto" ? "along every wall" : `at ${axis}° of the drawing`;
+function everyDirection({ axis, lengthAlong }: Pick<Hall, "axis" | "lengthAlong">): string {
+  const settled = lengthAlong ?? axis;
+  return settled === "auto" ? "along every wall" : `at ${settled}° of the drawing`;
 }

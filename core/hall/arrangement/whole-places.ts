@@ -89,14 +89,14 @@ function candidates(
   return [...steps]
     .flatMap((step) => {
       const beyond = over(figure * grows, step);
-      const count = beyond === 0 ? STEPS_ON : STEPS_ON + 1;
+      const count = Math.abs(beyond) < HAIR ? STEPS_ON : STEPS_ON + 1;
       return Array.from({ length: count }, (_, on) => on * step - beyond);
     })
-    .map((by) => (by === 0 ? placed : { ...placed, centre: added(placed.centre, scaled(way, by)) }));
+    .map((by) => ({ ...placed, centre: added(placed.centre, scaled(way, by)) }));
 }
 
-/** What a figure has over the last whole step, 0 for a hair more or less. */
+/** What a figure has over the last whole step; a hair short of the next is a hair less than nothing over that. */
 function over(figure: number, step: number): number {
   const left = figure - Math.floor(figure / step) * step;
-  return left < HAIR || left > step - HAIR ? 0 : left;
+  return left > step - HAIR ? left - step : left;
 }

@@ -4,7 +4,8 @@ import { floorProblems } from "../check-floor.ts";
 import type { Hall, MatGaps } from "../hall.ts";
 import { hallFrame } from "../hall-frame.ts";
 import { placeWords } from "../plan-in-words.ts";
-import type { Trial, Trials } from "./gain-types.ts";
+import { lengthInWords } from "../length-in-words.ts";
+import type { Trial, Trials, TurnablePlan } from "./gain-types.ts";
 import { halvedZone } from "./halved-zone.ts";
 
 /**
@@ -25,12 +26,13 @@ const MOST_DIRECTIONS = 6;
 
 /**
  * Each single change that may make room for a mat, the cheapest first: gaps, the way the plan is turned, what can be
- * moved out of the way, the teacher's zone. Turning mats or lines by a quarter is none of them: a plan takes the
- * better way round by itself.
+ * moved out of the way, the teacher's zone. Mats of a plan in lines are tried turned by a quarter: the plan takes the
+ * better way round by itself, so that says what the other way costs. Without a plan they are not tried.
  */
-export function changesToTry(hall: Hall, units: LengthUnits = "metric"): Trials {
+export function changesToTry(hall: Hall, units: LengthUnits = "metric", plan: TurnablePlan = {}): Trials {
   const parts = [
     ...(["side", "end", "wall"] as const).map((gap) => narrower(hall, gap, units)),
+    matsTurned(hall, plan),
     otherDirections(hall),
     fixturesGone(hall),
     teacherHalved(hall, units),
@@ -56,8 +58,26 @@ function narrower(hall: Hall, gap: keyof MatGaps, units: LengthUnits): Trials {
   return { trials: [{ change, says, hall: { ...hall, gaps: { ...hall.gaps, [gap]: to } } }], leftOut: [] };
 }
 
+function matsTurned(hall: Hall, { arrangement, mats = [] }: TurnablePlan): Trials {
+  const [first] = mats;
+  if (arrangement !== "lines" || first === undefined) return { trials: [], leftOut: [] };
+  const degrees = hundredths((first.angle + 90) % 180);
+  const lies = lengthInWords(hall.outline, hallFrame(hall), degrees);
+  const change = { kind: "mats turned" as const, degrees };
+  return {
+    trials: [{ change, says: `Mats turned, their length ${lies}`, hall: { ...hall, lengthAlong: degrees } }],
+    leftOut: [],
+  };
+}
+
+/** A document is read by people: what sums leave of an angle that is nearly whole is left out, and 180 is 0. */
+function hundredths(degrees: number): number {
+  const near = Math.round(degrees * 100) / 100;
+  return Math.abs(near - degrees) < 1e-6 ? near % 180 : degrees;
+}
+
 function otherDirections(hall: Hall): Trials {
-  const { axis } = hall;
+  const axis = hall.lengthAlong === undefined ? hall.axis : quarterTurnAngle(hall.lengthAlong);
   if (axis === "auto") {
     return { trials: [], leftOut: ["The plan was not turned: every wall direction is tried already."] };
   }
@@ -66,13 +86,19 @@ function otherDirections(hall: Hall): Trials {
     trials: others.slice(0, MOST_DIRECTIONS).map((degrees) => ({
       change: { kind: "axis", degrees },
       says: `Turned to the walls at ${Math.round(degrees * 10) / 10}°`,
-      hall: { ...hall, axis: degrees },
+      hall: turnedHall(hall, degrees),
     })),
     leftOut:
       others.length > MOST_DIRECTIONS
         ? [`Only the ${MOST_DIRECTIONS} directions with most wall of ${others.length} were tried.`]
         : [],
   };
+}
+
+/** Along another wall mats lie whichever way holds more. */
+function turnedHall(hall: Hall, axis: number): Hall {
+  const { lengthAlong: _, ...free } = hall;
+  return { ...free, axis };
 }
 
 /** A hundredth of a degree is 2 mm over 10 m. */

@@ -1,7 +1,7 @@
 import type { LengthUnits } from "#core/words";
 import type { Hall } from "../hall.ts";
 import { changesToTry } from "./changes-to-try.ts";
-import type { CountedPlan, Gain } from "./gain-types.ts";
+import type { CountedPlan, Gain, TurnablePlan } from "./gain-types.ts";
 
 /**
  * What each single change of `changesToTry` gains or loses, one after the other: each step of the generator solves
@@ -10,11 +10,11 @@ import type { CountedPlan, Gain } from "./gain-types.ts";
  */
 export function* whatWouldGain<Plan extends CountedPlan>(
   hall: Hall,
-  plan: CountedPlan,
+  plan: CountedPlan & TurnablePlan,
   planOf: (hall: Hall) => Plan,
   units: LengthUnits = "metric",
 ): Generator<Gain<Plan>, void, undefined> {
-  for (const trial of changesToTry(hall, units).trials) {
+  for (const trial of changesToTry(hall, units, plan).trials) {
     const changed = planOf(trial.hall);
     const gain = changed.count - plan.count;
     yield { ...trial, plan: changed, gain, sentence: sentenceOf(trial.says, changed, gain) };
