@@ -75,7 +75,7 @@ export default {
       severity: "error",
       from: { path: "^(kernels|core|app)/", pathNot: "\\.test\\.ts$" },
       to: {
-        path: "node_modules/(better-sqlite3|kysely|fastify|@fastify|react|react-dom|react-aria-components|@tanstack)/",
+        path: "node_modules/(better-sqlite3|kysely|pdfkit|fastify|@fastify|react|react-dom|react-aria-components|@tanstack)/",
       },
     },
     {

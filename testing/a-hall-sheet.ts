@@ -9,6 +9,7 @@ export function aHallSheet(hall: Hall, instead: Partial<HallSheetInput> = {}): H
     className: null,
     plan: instead.plan ?? matPlan(hall),
     limits: {},
+    wayWidth: null,
     units: "metric",
     locale: "en-GB",
     madeOn: { iso: "2026-11-25", words: "25 November 2026" },

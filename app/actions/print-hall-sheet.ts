@@ -10,6 +10,7 @@ export type PrintHallSheetAsk = {
   /** a class in that hall, whose mats and caps the sheet is for */
   readonly forClass?: string | undefined;
   readonly size?: PaperSize | undefined;
+  /** as the class or the hall has it unless told */
   readonly arrangement?: Arrangement | undefined;
   /** YYYY-MM-DD, where the practice is */
   readonly today: (zone: string) => string;
@@ -44,7 +45,7 @@ export async function printHallSheet(
     today: ask.today(practice.document.zone),
     madeFrom: `version ${hall.version} of its measures`,
     ...(ask.size === undefined ? {} : { size: ask.size }),
-    planOf: (sound) => arrangedPlan(sound, ask.arrangement ?? "lines"),
+    planOf: (sound, arrangement) => arrangedPlan(sound, ask.arrangement ?? arrangement),
   });
   if (!view.ok) return view;
   const called = [hall.document.name, forClass?.document.name ?? ""].filter((it) => it !== "").join(" ");

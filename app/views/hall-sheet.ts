@@ -1,11 +1,12 @@
+import type { ClassDocument } from "#core/class";
 import {
   type ArrangedMatPlan,
+  type Arrangement,
   type CapacityLimits,
   type Hall,
   type HallDocument,
   readHall,
 } from "#core/hall";
-import type { ClassDocument } from "#core/class";
 import {
   hallSheet,
   type HallSheet,
@@ -14,14 +15,19 @@ import {
   type PaperSize,
   usualPaper,
 } from "#core/papers";
-import { good, type PracticeDocument, type Result } from "#core/words";
+import { good, MM_PER_METRE, type PracticeDocument, type Result } from "#core/words";
 import { dateWords } from "./date-words.ts";
+
+/** The class whose mats, way of standing and caps a sheet is for; null for the hall's own. */
+export type SheetClass = Pick<
+  ClassDocument,
+  "name" | "mats" | "arrangement" | "matsOwned" | "ownCap" | "insurerCap"
+> | null;
 
 export type HallSheetAsk = {
   readonly practice: Pick<PracticeDocument, "locale" | "units">;
   readonly hall: HallDocument;
-  /** the class whose mats and caps the sheet is for; null for the hall's own */
-  readonly forClass: Pick<ClassDocument, "name" | "mats" | "matsOwned" | "ownCap" | "insurerCap"> | null;
+  readonly forClass: SheetClass;
   /** YYYY-MM-DD */
   readonly today: string;
   /** "version 7 of its measures" */
@@ -29,7 +35,7 @@ export type HallSheetAsk = {
   /** what the printer holds; A4, or Letter in the United States, unless told */
   readonly size?: PaperSize;
   /** lays the mats on the hall that was read */
-  readonly planOf: (hall: Hall) => ArrangedMatPlan;
+  readonly planOf: (hall: Hall, arrangement: Arrangement) => ArrangedMatPlan;
 };
 
 export type HallSheetView = { readonly sheet: HallSheet; readonly paper: Paper };
@@ -37,14 +43,17 @@ export type HallSheetView = { readonly sheet: HallSheet; readonly paper: Paper }
 /** The hall sheet as words and as pages, for the screen, for the printer and for a file. Problems: those of the hall. */
 export function hallSheetView(ask: HallSheetAsk): Result<HallSheetView> {
   const { practice, forClass, today } = ask;
-  const read = readHall(forClass?.mats == null ? ask.hall : { ...ask.hall, ...forClass.mats });
+  const read = hallToLay(ask.hall, forClass);
   if (!read.ok) return read;
+  const { hall, arrangement } = read.value;
+  const { wayWidth } = ask.hall;
   const sheet = hallSheet({
-    hall: read.value,
+    hall,
     address: ask.hall.address ?? null,
     className: forClass?.name ?? null,
-    plan: ask.planOf(read.value),
+    plan: ask.planOf(hall, arrangement),
     limits: limitsOf(forClass),
+    wayWidth: wayWidth === undefined ? null : Math.round(wayWidth * MM_PER_METRE),
     units: practice.units,
     locale: practice.locale,
     madeOn: { iso: today, words: dateWords(today, practice.locale) },
@@ -53,7 +62,18 @@ export function hallSheetView(ask: HallSheetAsk): Result<HallSheetView> {
   return good({ sheet, paper: layHallSheet(sheet, ask.size ?? usualPaper(practice.locale)) });
 }
 
-function limitsOf(forClass: HallSheetAsk["forClass"]): CapacityLimits {
+export type HallToLay = { readonly hall: Hall; readonly arrangement: Arrangement };
+
+/** The hall with the class's own mats where it has any, and how they stand. Problems: those of the hall. */
+export function hallToLay(hall: HallDocument, forClass: SheetClass): Result<HallToLay> {
+  const mats = forClass?.mats ?? null;
+  const read = readHall(mats === null ? hall : { ...hall, ...mats });
+  if (!read.ok) return read;
+  const arrangement = forClass?.arrangement ?? hall.arrangement ?? "lines";
+  return good({ hall: read.value, arrangement });
+}
+
+function limitsOf(forClass: SheetClass): CapacityLimits {
   if (forClass === null) return {};
   const { matsOwned, ownCap, insurerCap } = forClass;
   return { matsOwned, ownCap, insurerCap };

@@ -22,5 +22,11 @@ export type { By, HallOffered, WayOffered } from "./compare-question.ts";
 export { travelTo } from "./compare-question.ts";
 export type { ComparedFigure, ComparedRow } from "./compare-rows.ts";
 export { type CompareSheet, type CompareSheetInput, compareSheet } from "./compare-sheet.ts";
-export { type HallSheetAsk, type HallSheetView, hallSheetView } from "./hall-sheet.ts";
+export {
+  type HallSheetAsk,
+  type HallSheetView,
+  hallSheetView,
+  hallToLay,
+  type SheetClass,
+} from "./hall-sheet.ts";
 export { type FreeHallsPart, freeHallsPart } from "./free-halls-part.ts";

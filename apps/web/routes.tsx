@@ -85,6 +85,18 @@ const measuring = createRoute({
   component: lazyRouteComponent(() => import("./measuring/measuring-page.tsx"), "MeasuringPage"),
 });
 
+const hallSheet = createRoute({
+  getParentRoute: () => practice,
+  path: "/halls/$id/hall-sheet",
+  component: lazyRouteComponent(() => import("./papers/hall-sheet-page.tsx"), "HallSheetPage"),
+});
+
+const classHallSheet = createRoute({
+  getParentRoute: () => practice,
+  path: "/classes/$id/hall-sheet",
+  component: lazyRouteComponent(() => import("./papers/hall-sheet-page.tsx"), "ClassHallSheetPage"),
+});
+
 const tree = root.addChildren([
   start,
   practice.addChildren([
@@ -98,6 +110,8 @@ const tree = root.addChildren([
     measure,
     measureHall,
     measuring,
+    hallSheet,
+    classHallSheet,
   ]),
 ]);
 

@@ -10,6 +10,8 @@ export type HallSheetInput = {
   readonly plan: ArrangedMatPlan;
   /** besides the hall's posted number: mats there are, her own cap, her insurer's */
   readonly limits: CapacityLimits;
+  /** millimetres that every way to a door is to have; null where nobody has set it */
+  readonly wayWidth: number | null;
   readonly units: LengthUnits;
   readonly locale: Locale;
   readonly madeOn: { readonly iso: string; readonly words: string };

@@ -157,6 +157,23 @@ test("PAPER-4: where mats leave no way they are named and drawn with a thick edg
   );
 });
 
+test("PAPER-4: a width that was set is the one that is looked for, and the mats in it are named", () => {
+  // six mats side by side, 0.50 m apart, each a way of 0.50 m; none of 1 m leaves between them
+  const hall = aHall({ outline: box(0, 0, 8, 4) });
+  const door = doorSwing(hall.outline, { wall: 0, hingeAt: 900, width: 900, reaches: "on" });
+  const doored = { ...hall, keepClear: [door] };
+  const unset = aHallSheet(doored);
+  const set = aHallSheet(doored, { wayWidth: 1000 });
+  expect(itemsOf(unset, "Doors and ways out").at(-1)).toMatch(
+    /^Every mat has a way 0\.50 m wide to a door, /,
+  );
+  expect(unset.inTheWay).toEqual([]);
+  expect(itemsOf(set, "Doors and ways out").at(-1)).toMatch(
+    / have no way 1\.00 m wide to a door: .* In the way, /,
+  );
+  expect(set.inTheWay.length).toBeGreaterThan(0);
+});
+
 test("PAPER-4: without a door it says that the ways out have to be found", () => {
   expect(itemsOf(aHallSheet(aHall()), "Doors and ways out")).toEqual([
     "No door is drawn: find every way out before anything is laid.",

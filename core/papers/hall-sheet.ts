@@ -16,7 +16,7 @@ import { wayWords } from "./way-words.ts";
 export function hallSheet(input: HallSheetInput): HallSheet {
   const { hall, plan, units, locale, madeOn, madeFrom } = input;
   const named = shapeNames(hall);
-  const ways = wayWords(hall, plan, named, units);
+  const ways = wayWords(input, named);
   return {
     title: hall.name,
     under: [input.className ?? "", input.address ?? ""].filter((it) => it.trim() !== ""),
@@ -46,8 +46,8 @@ function numberWords({ plan }: HallSheetInput): readonly string[] {
   if (plan.count === 0) return [];
   const row = plan.arrangement === "round" ? "ring" : "line";
   return placeOfMat(plan, 0).line > 0
-    ? [`On the plan 2.3 is mat 3 of ${row} 2; the black bar is the head end.`]
-    : ["Mats are numbered on the plan; the black bar is the head end."];
+    ? [`On the plan 2.3 is mat 3 of ${row} 2; the filled bar is the head end.`]
+    : ["Mats are numbered on the plan; the filled bar is the head end."];
 }
 
 function gapWords({ hall, plan, units }: HallSheetInput): string {

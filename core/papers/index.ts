@@ -1,7 +1,9 @@
+export { boundFigures } from "./bound-figures.ts";
 export { hallSheet } from "./hall-sheet.ts";
 export type { HallSheet, HallSheetInput, SheetSection } from "./hall-sheet-types.ts";
 export { layHallSheet } from "./lay-hall-sheet.ts";
-export { paperSizes, usualPaper } from "./paper-size.ts";
+export { missingLetters } from "./missing-letters.ts";
+export { usualPaper } from "./paper-size.ts";
 export type {
   Mark,
   Paper,

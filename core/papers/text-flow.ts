@@ -1,5 +1,6 @@
 // Example: a heading of 10 pt and a sentence of two lines take 4.4 + 2 × 4.4 mm of a column.
 // Invariant: nothing is left out; what no column has room for is handed back, to go on elsewhere.
+import { boundFigures } from "./bound-figures.ts";
 import type { Mark, PaperPart, PaperRole, Weight } from "./paper-types.ts";
 import { brokenText, MM_PER_POINT, textWidth } from "./text-width.ts";
 
@@ -72,19 +73,9 @@ function lineHeight({ size }: Block): number {
 }
 
 function linesOf({ text, size, weight, hanging = 0 }: Block, width: number): readonly string[] {
-  const [first = "", ...others] = brokenText(glued(text), width, size, weight);
+  const [first = "", ...others] = brokenText(boundFigures(text), width, size, weight);
   if (others.length === 0 || hanging === 0) return [first, ...others];
   return [first, ...brokenText(others.join(" "), width - hanging, size, weight)];
-}
-
-const BOUND = "\u00A0";
-
-/** A figure is not parted from its unit, nor feet from inches: "2 ft 10" at the end of a line reads as a length. */
-function glued(text: string): string {
-  return text
-    .replace(/(\d) (?=(?:ft|in|m|pt)\b|\d\/\d)/g, `$1${BOUND}`)
-    .replace(/\bft (?=\d)/g, `ft${BOUND}`)
-    .replace(/ × /g, `${BOUND}×${BOUND}`);
 }
 
 /** As many lines as the column has room for, and the rest as a block of its own. */

@@ -1,5 +1,8 @@
+import { aHall, aHallSheet } from "#testing";
 import { assert, constantFrom, integer, property, string } from "fast-check";
 import { expect, test } from "vitest";
+import { layHallSheet } from "./lay-hall-sheet.ts";
+import { missingLetters } from "./missing-letters.ts";
 import { brokenText, isWritable, textWidth } from "./text-width.ts";
 
 test("PAPER-16: a text is as wide as its letters", () => {
@@ -24,4 +27,10 @@ test("PAPER-16: no broken line is wider than it may be, and no letter is lost", 
       expect(lines.join("").replaceAll(" ", "")).toBe(text.replaceAll(" ", ""));
     }),
   );
+});
+
+test("PAPER-16: the letters that the face has not are told, each once", () => {
+  const paper = layHallSheet(aHallSheet(aHall({ name: "Зал, зал 4 Łąka" })), "a4");
+  expect(missingLetters(paper)).toEqual(["З", "а", "л", "з"]);
+  expect(missingLetters(layHallSheet(aHallSheet(aHall()), "a4"))).toEqual([]);
 });

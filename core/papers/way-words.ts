@@ -11,7 +11,7 @@ import {
 } from "#core/hall";
 import { type LengthUnits, MM_PER_INCH } from "#core/words";
 import { sizeOnFloor } from "./size-on-floor.ts";
-import type { NamedShapes } from "./hall-sheet-types.ts";
+import type { HallSheetInput, NamedShapes } from "./hall-sheet-types.ts";
 import { saidLength } from "./said-length.ts";
 
 export type Ways = { readonly items: readonly string[]; readonly inTheWay: readonly number[] };
@@ -22,13 +22,14 @@ const WIDE: Readonly<Record<LengthUnits, number>> = { metric: 900, feet: 36 * MM
 const NARROWEST = 300;
 
 /** Doors with their widths, zones to keep clear, and whether every mat has a way out. */
-export function wayWords(hall: Hall, plan: ArrangedMatPlan, named: NamedShapes, units: LengthUnits): Ways {
+export function wayWords(input: HallSheetInput, named: NamedShapes): Ways {
+  const { hall, units } = input;
   const doors = hall.keepClear.filter((it) => it.door !== undefined).length;
   const leaves =
     doors === 0
       ? "No door is drawn: find every way out before anything is laid."
       : "A door’s width is that of its leaf; the clear opening is less. Which doors are fire exits the hall says.";
-  const clear = clearWords(hall, plan, units);
+  const clear = clearWords(input);
   return { items: [...zoneItems(hall, named, units), leaves, ...clear.items], inTheWay: clear.inTheWay };
 }
 
@@ -52,15 +53,21 @@ function distance(a: readonly [number, number], b: readonly [number, number]): n
 
 const none: Ways = { items: [], inTheWay: [] };
 
-/** Of the wide way first; where not every mat has one, of a way as wide as the gap between mats. */
-function clearWords(hall: Hall, plan: ArrangedMatPlan, units: LengthUnits): Ways {
-  const wide = wayOf(hall, plan, WIDE[units]);
+/**
+ * Of the way as wide as it was set, and which mats are in it. Where nobody has set it, of a wide one first, and where
+ * not every mat has that, of one as wide as the gap between mats: that much they leave by themselves.
+ */
+function clearWords({ hall, plan, wayWidth, units }: HallSheetInput): Ways {
+  const width = wayWidth ?? WIDE[units];
+  const wide = wayOf(hall, plan, width);
   if (wide === null || plan.count === 0) return none;
-  if (wide.clear) return { items: [`Every mat ${hasWay(WIDE[units], units)}. Keep it so.`], inTheWay: [] };
-  const narrow = Math.min(WIDE[units], Math.max(NARROWEST, hall.gaps.side));
+  if (wide.clear) return { items: [`Every mat ${hasWay(width, units)}. Keep it so.`], inTheWay: [] };
+  if (wayWidth !== null)
+    return { items: [`${stuckWords(plan, wide, width, units)} ${decides}`], inTheWay: wide.blocking };
+  const narrow = Math.min(width, Math.max(NARROWEST, hall.gaps.side));
   const way = wayOf(hall, plan, narrow);
   if (way === null) return none;
-  const few = `${plan.count - wide.stuck.length} of ${plan.count} have one ${saidLength(WIDE[units], units)} wide. ${decides}`;
+  const few = `${plan.count - wide.stuck.length} of ${plan.count} have one ${saidLength(width, units)} wide. ${decides}`;
   if (way.clear)
     return { items: [`Every mat ${hasWay(narrow, units)}, past no other mat; ${few}`], inTheWay: [] };
   return { items: [`${stuckWords(plan, way, narrow, units)} ${few}`], inTheWay: way.blocking };

@@ -7,7 +7,7 @@ import {
   type HallDocument,
   hallDocumentSchema,
 } from "#core/hall";
-import type { HallSheet, Paper, PaperSize } from "#core/papers";
+import { type HallSheet, missingLetters, type Paper, type PaperSize } from "#core/papers";
 import { bad, good, type LengthUnits, problem, readDocument, type Result } from "#core/words";
 import type { Answer, Command, Given } from "../command.ts";
 import { nearest } from "../nearest.ts";
@@ -25,16 +25,20 @@ export const sheet: Command = {
     replace: { says: "replace the PDF if it is there already" },
     paper: { value: "a4|letter", says: "what the printer holds; letter with --units feet, else a4" },
     units: { value: "metric|feet", says: "metres, or feet and inches; metric unless told" },
-    arrangement: { value: "NAME", says: `how the mats stand: ${arrangements.join(", ")}; lines unless told` },
+    arrangement: {
+      value: "NAME",
+      says: "how the mats stand; as HALL.json has it unless told",
+    },
     "mats-owned": { value: "NUMBER", says: "mats that there are to lie on" },
     "own-cap": { value: "NUMBER", says: "the most you want" },
     "insurer-cap": { value: "NUMBER", says: "the most your insurer covers" },
   },
   details: `
 HALL.json is a hall as hallful schema hall describes it, in metres; - reads
-standard input. The drawing is to scale: print the PDF at 100 %, and check the
-scale bar with a ruler. With --json the answer has the words of the sheet, the
-scale, the size of the page and the number of pages.`,
+standard input. Mats can stand in lines, staggered, facing, round, or wherever
+the most fit (most). The drawing is to scale: print the PDF at 100 %, and check
+the scale bar with a ruler. With --json the answer has the words of the sheet,
+the scale, the size of the page and the number of pages.`,
   run: async (given, world) => {
     const asked = readSheetOptions(given);
     if (!asked.ok) return asked;
@@ -52,17 +56,17 @@ scale, the size of the page and the number of pages.`,
 type SheetAsked = {
   readonly units: LengthUnits;
   readonly size: PaperSize;
-  readonly arrangement: Arrangement;
+  readonly arrangement: Arrangement | null;
   readonly caps: CapacityLimits;
 };
 
 /** Problems: "option-value-unknown", "cap-unreadable". */
 function readSheetOptions(given: Given): Result<SheetAsked> {
-  const units = oneOf(given, "units", ["metric", "feet"], "metric");
+  const units = oneOf<LengthUnits>(given, "units", ["metric", "feet"], "metric");
   if (!units.ok) return units;
-  const size = oneOf(given, "paper", ["a4", "letter"], units.value === "feet" ? "letter" : "a4");
+  const size = oneOf<PaperSize>(given, "paper", ["a4", "letter"], units.value === "feet" ? "letter" : "a4");
   if (!size.ok) return size;
-  const arrangement = oneOf(given, "arrangement", arrangements, "lines");
+  const arrangement = oneOf<Arrangement | null>(given, "arrangement", arrangements, null);
   if (!arrangement.ok) return arrangement;
   const caps = readCaps(given);
   if (!caps.ok) return caps;
@@ -74,10 +78,10 @@ function readSheetOptions(given: Given): Result<SheetAsked> {
   });
 }
 
-function oneOf<Word extends string>(
+function oneOf<Word extends string | null>(
   given: Given,
   option: string,
-  words: readonly Word[],
+  words: readonly (Word & string)[],
   usual: Word,
 ): Result<Word> {
   const value = given.values[option];
@@ -111,7 +115,7 @@ async function sheetOf(
     today: world.now().slice(0, 10),
     madeFrom: from,
     size,
-    planOf: (sound) => arrangedPlan(sound, arrangement),
+    planOf: (sound, usual) => arrangedPlan(sound, arrangement ?? usual),
   });
   if (!view.ok) return view;
   const { sheet: said, paper } = view.value;
@@ -121,7 +125,10 @@ async function sheetOf(
   const written = await writeNewFile(out, await pdfPapers().pdf(paper), given.flags.has("replace"), world);
   if (!written.ok) return written;
   const pages = paper.pages.length === 1 ? "1 page" : `${paper.pages.length} pages`;
-  const text = `${said.lead.join("\n")}\nWritten to ${written.value}: ${pages}, drawn 1:${paper.scale}.\n`;
+  const missing = missingLetters(paper);
+  const note =
+    missing.length === 0 ? "" : `The PDF has no letter for ${missing.join(" ")}; a ? stands for each.\n`;
+  const text = `${said.lead.join("\n")}\nWritten to ${written.value}: ${pages}, drawn 1:${paper.scale}.\n${note}`;
   return good({ text, json: sheetJson(said, paper, written.value) });
 }
 

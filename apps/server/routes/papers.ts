@@ -12,7 +12,10 @@ const theHall = z.object({ practice: z.string(), id: z.string() });
 const asked = z.object({
   class: z.string().optional().describe("id of a class in this hall, for its own mats and caps"),
   paper: z.enum(["a4", "letter"]).optional().describe("Letter in the United States, else A4, unless told"),
-  arrangement: z.enum(arrangements).optional().describe("how the mats stand; lines unless told"),
+  arrangement: z
+    .enum(arrangements)
+    .optional()
+    .describe("how the mats stand; as the class or the hall has it unless told"),
 });
 
 export function paperRoutes(server: ServerWithContracts, store: Store, papers: Papers): void {

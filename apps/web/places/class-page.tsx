@@ -60,6 +60,11 @@ export function ClassPage() {
           <button type="button" className="button" onClick={() => print()}>
             Print this sheet
           </button>
+          {draft.document.hall === null ? null : (
+            <Link to="/practice/$practice/classes/$id/hall-sheet" params={{ practice: id, id: one }}>
+              Hall sheet
+            </Link>
+          )}
           <DeleteButton
             label={`Delete ${name}`}
             warning="Its prices and its year go with it; the hall stays. This cannot be undone; save it to a file first if you may want it again."
