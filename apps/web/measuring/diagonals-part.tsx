@@ -11,8 +11,8 @@ type Props = {
   readonly tape: Tape;
   readonly read: TapeRead;
   readonly next: NextDiagonal | null;
-  /** whether there is an outline at all */
-  readonly closes: boolean;
+  /** null where there is no outline at all */
+  readonly closes: boolean | null;
   readonly units: LengthUnits;
   readonly put: (tape: Tape) => void;
 };
@@ -58,10 +58,18 @@ export function DiagonalsPart({ tape, read, next, closes, units, put }: Props) {
           </div>
         );
       })}
-      <p aria-live="polite">{next === null ? (closes ? "No further diagonal is needed." : "") : next.says}</p>
+      <p aria-live="polite">{nextWords(next, closes)}</p>
       <OtherDiagonal corners={tape.walls.length} ask={setAsked} />
     </section>
   );
+}
+
+function nextWords(next: NextDiagonal | null, closes: boolean | null): string {
+  if (next !== null) return next.says;
+  if (closes === null) return "";
+  return closes
+    ? "No further diagonal is needed."
+    : "No diagonal that a tape can reach would tell more: measure again what is named below.";
 }
 
 function keyOf({ from, to }: Pair): string {

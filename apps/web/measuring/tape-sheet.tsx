@@ -101,7 +101,7 @@ function ClosedTapeSheet({ practice, opened, put }: Props & { readonly put: (tap
           tape={measuring.tape}
           read={readTape(measuring.tape, units)}
           next={closed.ok ? closed.closed.next : null}
-          closes={closed.ok}
+          closes={closed.ok ? closed.closed.closes : null}
           units={units}
           put={put}
         />
