@@ -81,6 +81,8 @@ const screens = {
     "August",
   ],
   "help-still-coming": ["help", "still-coming"],
+  "sessions-thursday": ["sessions", "thursday-sessions.csv"],
+  "sessions-thursday-json": ["sessions", "thursday-sessions.csv", "--places", "14", "--json"],
 } as const;
 
 describe("the screen of", () => {

@@ -13,6 +13,7 @@ import { price } from "./commands/price.ts";
 import { restore } from "./commands/restore.ts";
 import { schema } from "./commands/schema.ts";
 import { sheet } from "./commands/sheet.ts";
+import { sessions } from "./commands/sessions.ts";
 import { stillComing } from "./commands/still-coming.ts";
 import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
 import { nearest } from "./nearest.ts";
@@ -28,6 +29,7 @@ export const commands: readonly Command[] = [
   price,
   opening,
   demand,
+  sessions,
   stillComing,
   schema,
   exportCommand,

@@ -1,12 +1,11 @@
 import { type ComingAnswer, type PersonComing, type Stays, type StaysAnswer } from "#core/outlook";
 import { chanceText } from "#core/price";
-import type { NotUsed } from "#core/table";
 import type { VisitsFile } from "./read-visits-file.ts";
+import { rowsText } from "./rows-text.ts";
 import { textTable } from "./text-table.ts";
 
 // more than a screen is a file's work
 const MOST_SHOWN = 40;
-const MOST_ROWS_TOLD = 20;
 
 /** The answer first, then people by name, the fit, and how the file was read. */
 export function comingText(
@@ -110,44 +109,9 @@ function fitTable(model: string, { parameters, logLikelihood, settled }: AnyFit)
   return textTable([["model", model], ...rows, ["log-likelihood", logLikelihood.toFixed(2)], ...told]);
 }
 
-const SEPARATORS: Readonly<Record<string, string>> = {
-  ",": "commas",
-  ";": "semicolons",
-  "\t": "tabs",
-  "|": "upright strokes",
-  " ": "spaces",
-};
-
 function readText({ read, notUsed }: VisitsFile): string {
-  const { columns, rows, used, blankRows, encoding, separator, writtenTwoWays } = read;
-  const blank = blankRows === 0 ? "" : ` ${blankRows} blank.`;
-  return [
-    `\nHow the file was read\n`,
-    `  ${used} of ${rows} rows used.${blank} ${encoding}, cells parted by ${SEPARATORS[separator] ?? separator}.\n`,
-    `  Who: ${columns.person ?? ""}. When: ${columns.date ?? ""}${orderText(read)}.${columns.amount === undefined ? "" : ` Amounts: ${columns.amount}.`}\n`,
-    ...(writtenTwoWays.length === 0
-      ? []
-      : [`  Written in more than one way: ${writtenTwoWays.slice(0, 10).join(", ")}.\n`]),
-    ...notUsedText(notUsed),
-  ].join("");
-}
-
-function orderText({ dates }: VisitsFile["read"]): string {
-  const first = dates.order === "day-first" ? "the day" : "the month";
-  if (dates.written === "serial") return ", days counted by a spreadsheet";
-  if (dates.how === "written") return "";
-  if (dates.how === "told") return `, ${first} first as you said`;
-  const why =
-    dates.how === "shown" ? "as the column shows" : "likely by the weekdays or the order of rows: a guess";
-  return `, ${first} first, ${why}`;
-}
-
-function notUsedText(notUsed: readonly NotUsed[]): readonly string[] {
-  if (notUsed.length === 0) return [];
-  const lines = notUsed.slice(0, MOST_ROWS_TOLD).map((it) => {
-    const where = it.column === "" ? "" : ` ${it.column}`;
-    return `  row ${it.row}${where} “${it.value}”: ${it.says}\n`;
-  });
-  const rest = notUsed.length - MOST_ROWS_TOLD;
-  return [`\nRows not used\n`, ...lines, rest > 0 ? `  … and ${rest} more; --json has every one\n` : ""];
+  const { writtenTwoWays } = read;
+  const names = writtenTwoWays.slice(0, 10).join(", ");
+  const told = writtenTwoWays.length === 0 ? [] : [`Written in more than one way: ${names}.`];
+  return rowsText(read, notUsed, told);
 }

@@ -4,7 +4,7 @@ import { columnList, type Table } from "./table.ts";
 
 /** What a column is for. Visits have a person and a date in each row; heads a date and how many came. */
 export type VisitColumn = "person" | "date" | "amount";
-export type HeadsColumn = "date" | "heads" | "capacity" | "turnedAway" | "newcomers";
+export type HeadsColumn = "date" | "heads" | "capacity" | "turnedAway" | "waiting" | "newcomers";
 export type ColumnUse = VisitColumn | HeadsColumn;
 
 export type Shape<Use extends ColumnUse> = {
@@ -15,7 +15,7 @@ export type Shape<Use extends ColumnUse> = {
 export const visitsShape: Shape<VisitColumn> = { needed: ["date", "person"], optional: ["amount"] };
 export const headsShape: Shape<HeadsColumn> = {
   needed: ["date", "heads"],
-  optional: ["capacity", "turnedAway", "newcomers"],
+  optional: ["capacity", "turnedAway", "waiting", "newcomers"],
 };
 
 /** Column numbers from 0, for what they are for. */
@@ -74,7 +74,8 @@ const NAMED: Readonly<Record<ColumnUse, RegExp>> = {
   amount: /amount|paid|price|value|total|fee|takings|betrag|montant/,
   heads: /heads|attend|people|came|present|count|number|how many|persons|total/,
   capacity: /capacity|mats|places|max|limit|holds|room for/,
-  turnedAway: /turned|refus|waiting|waitlist|sent home/,
+  turnedAway: /turned|refus|sent home/,
+  waiting: /waiting|waitlist/,
   newcomers: /newcomer|new\b|first time|first-time/,
 };
 
@@ -93,9 +94,11 @@ function fitness(facts: ColumnFacts, use: ColumnUse): number {
     case "amount":
       return named > 0 && facts.numbers >= 0.5 ? named + facts.numbers : 0;
     case "heads":
-      return facts.wholes >= 0.5 && facts.dates < 0.5 ? named + facts.wholes : 0;
+      // a column that is called so is meant, however its counts are written
+      return (facts.wholes >= 0.5 || named > 0) && facts.dates < 0.5 ? named + facts.wholes : 0;
     case "capacity":
     case "turnedAway":
+    case "waiting":
     case "newcomers":
       return named > 0 && facts.wholes >= 0.5 ? named + facts.wholes : 0;
   }
@@ -132,6 +135,7 @@ const CALLED: Readonly<Record<ColumnUse, string>> = {
   heads: "how many came",
   capacity: "the capacity",
   turnedAway: "how many were turned away",
+  waiting: "the waiting list",
   newcomers: "the newcomers",
 };
 

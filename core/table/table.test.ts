@@ -90,10 +90,10 @@ test("TABLE-7: columns are suggested by their names and values", () => {
     ),
   );
   expect(chooseColumns(table, visitsShape)).toEqual({ ok: true, value: { date: 2, person: 3, amount: 4 } });
-  const heads = tableOf(rows("date|heads|capacity|turned away|new\n2027-04-06|12|14|0|2"));
+  const heads = tableOf(rows("date|heads|capacity|turned away|waiting|new\n2027-04-06|12|14|0|1|2"));
   expect(chooseColumns(heads, headsShape)).toEqual({
     ok: true,
-    value: { date: 0, heads: 1, capacity: 2, turnedAway: 3, newcomers: 4 },
+    value: { date: 0, heads: 1, capacity: 2, turnedAway: 3, waiting: 4, newcomers: 5 },
   });
   expect(chooseColumns(tableOf(rows("2027-04-06|12\n2027-04-13|9")), headsShape)).toEqual({
     ok: true,
@@ -184,4 +184,28 @@ Total|36||`);
   expect(notUsed[6]?.says).toBe(
     "The date stands in row 3 already, with 14; two sessions on a day belong in two tables.",
   );
+});
+
+test("TABLE-9: a session that was cancelled is one, and a count that the row itself contradicts is told", () => {
+  const { sessions, notUsed } = headsIn(`Date|Heads|Capacity|New
+13/04/2027|Cancelled, snow|14|
+20/04/2027|6|0|
+27/04/2027|6|14|7
+04/05/2027|6|14|2`);
+  expect(sessions).toEqual([
+    { row: 2, date: "2027-04-13", heads: 0, cancelled: true },
+    { row: 5, date: "2027-05-04", heads: 6, capacity: 14, newcomers: 2 },
+  ]);
+  expect(notUsed.map(({ row, why, says }) => [row, why, says])).toEqual([
+    [3, "absurd", "People are counted whole, from 1 to 1000."],
+    [4, "absurd", "Only 6 came in all."],
+  ]);
+});
+
+test("TABLE-9: where a row has no capacity the usual one counts", () => {
+  const table = tableOf(rows("Date|Heads\n2027-04-06|12\n2027-04-13|15"));
+  const read = readHeads(table, { date: 0, heads: 1 }, undefined, 14);
+  expect(read.ok && read.value.notUsed).toMatchObject([
+    { row: 3, why: "over-capacity", says: "More came than the 14 that it holds." },
+  ]);
 });

@@ -2,6 +2,7 @@ import { comingAnswer, comingJson, type Period, staysAnswer, staysJson } from "#
 import { bad, good, type Problem, problem, type Result } from "#core/words";
 import type { Answer, Command, Given } from "../command.ts";
 import { nearest } from "../nearest.ts";
+import { tableOptions } from "../read-table-file.ts";
 import { readVisitsFile, type VisitsFile } from "../read-visits-file.ts";
 import { readWhole } from "../read-whole.ts";
 import { comingText, staysText } from "../still-coming-text.ts";
@@ -12,10 +13,8 @@ export const stillComing: Command = {
   words: ["TRANSACTIONS.csv"],
   options: {
     person: { value: "COLUMN", says: "the column that says who, by its name or its number from 1" },
-    date: { value: "COLUMN", says: "the column that says when" },
     amount: { value: "COLUMN", says: "the column of amounts; a row below nought is no visit" },
-    "date-order": { value: "ORDER", says: "day-first or month-first, where the column does not show it" },
-    names: { value: "yes|no", says: "whether the first row names the columns; looked at without it" },
+    ...tableOptions,
     until: { value: "DATE", says: "the last day that counts; else that of the last visit" },
     closed: { value: "FROM..UNTIL", says: "when the class did not run; several with commas between" },
     "empty-weeks-closed": { says: "take each week in which nobody came for one without a class" },
