@@ -18,6 +18,15 @@ test("an amount is kept as a plain decimal string of the currency", () => {
   expect(read("1250", "JPY")).toBe("1250");
 });
 
+test("the letters and the sign of the currency are let pass, those of another are told", () => {
+  expect(["8 GBP", "GBP 8", "8 £"].map((text) => read(text))).toEqual(["8.00", "8.00", "8.00"]);
+  expect(["$8", "8 USD", "€ 8.50", "8.50€"].map((text) => read(text))).toEqual(
+    Array.from({ length: 4 }, () => "currencies-mixed"),
+  );
+  expect(read("£8", "USD")).toBe("currencies-mixed");
+  expect(read("$8", "AUD")).toBe("8.00");
+});
+
 test("nothing typed, words, and finer than a coin are problems", () => {
   expect(read("")).toBe("money-unreadable");
   expect(read("eight")).toBe("money-unreadable");

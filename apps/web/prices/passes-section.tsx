@@ -43,6 +43,7 @@ export function PassesSection({ document, change, asked, typed }: Props) {
           <PercentField
             path="planning.attendance"
             label="Of 100 evenings, a holder comes to"
+            beyond="Nobody comes to every evening, and who comes to none never uses a pass up."
             help="75 is three of four; fewer once she has come for a while"
             least={1}
             most={99}
@@ -53,6 +54,7 @@ export function PassesSection({ document, change, asked, typed }: Props) {
           <PercentField
             path="planning.confidence"
             label="Of 100 holders, how many should use up their pass"
+            beyond="No use-by is long enough for all of them, and for none there is nothing to work out."
             help="The more, the longer it runs"
             least={1}
             most={99}

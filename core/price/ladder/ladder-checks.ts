@@ -20,11 +20,11 @@ export type LadderFacts = {
 /** What is wrong with a ladder of prices, each in plain words with what to change. None when it holds. */
 export function ladderChecks(tiers: readonly Tier[], facts: LadderFacts): readonly Problem[] {
   return [
+    ...yieldChecks(tiers, facts),
     ...risingChecks(tiers, "pass", facts),
     ...risingChecks(tiers, "course", facts),
     ...floorChecks(tiers, facts),
     ...depthChecks(tiers, facts),
-    ...yieldChecks(tiers, facts),
   ];
 }
 
