@@ -36,6 +36,25 @@ async function openDemo(which: string): Promise<void> {
   await context.close();
 }
 
+/** Opens every question that a hall's page asks of its plan, and waits until each is answered. */
+async function openQuestions(page: Page): Promise<void> {
+  const lines = page.locator(".question > summary");
+  await lines.first().waitFor();
+  for (const line of await lines.all()) await line.click();
+  await page
+    .getByText(/gains? .* the most of|gains a mat|gains nothing/)
+    .first()
+    .waitFor();
+  await page
+    .getByRole("button", { name: /^Try: / })
+    .first()
+    .click();
+  await page.getByText("Only a trial.").first().waitFor();
+  await page
+    .getByRole("button", { name: "Along the walls or across them: lay them so" })
+    .waitFor({ timeout: 60_000 });
+}
+
 async function settled(page: Page): Promise<void> {
   await page.waitForLoadState("networkidle");
   await page.locator('main [role="img"], main svg, main h1').first().waitFor();
@@ -83,6 +102,20 @@ describe.each(looks)("on %s", (_name, options) => {
       expect(await page.title(), path).toMatch(/Hallful/);
     }
     expect(errors.filter((it) => !it.includes("404"))).toEqual([]);
+    await context.close();
+  });
+
+  test("a hall’s page passes too with every question of its plan open and a change on trial", async () => {
+    const { context, page, errors } = await freshPage(browser, options);
+    const halls = pages.filter((it) => /\/halls\/./.test(it));
+    expect(halls.length).toBe(2);
+    for (const path of halls) {
+      await page.goto(server.address + path);
+      await settled(page);
+      await openQuestions(page);
+      expect(await faultsOf(page), path).toEqual([]);
+    }
+    expect(errors).toEqual([]);
     await context.close();
   });
 });

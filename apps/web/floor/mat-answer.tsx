@@ -1,4 +1,4 @@
-import { capacityCaution, capacityOf, type HallDocument } from "#core/hall";
+import { arrangementWords, capacityCaution, capacityOf, type HallDocument } from "#core/hall";
 import { SearchProgress } from "./search-progress.tsx";
 import { provenWords } from "./proven-words.ts";
 import type { Fitted } from "./use-mat-plan.ts";
@@ -8,13 +8,20 @@ type Props = { readonly document: HallDocument; readonly fitted: Fitted; readonl
 /** How many mats fit and what sets the number, before anything is drawn. */
 export function MatAnswer({ document, fitted, sound }: Props) {
   const { plan } = fitted;
+  const asked = document.arrangement ?? "lines";
   const withheld = plan === null || !sound;
   return (
     <div className="stack-close">
       <p className="answer" data-withheld={withheld ? true : undefined} tabIndex={-1} aria-live="polite">
         {answerWords(document, fitted, sound)}
       </p>
-      {plan !== null && <p className="rests-on">{provenWords(plan)}</p>}
+      {plan !== null && (
+        <p className="rests-on">
+          {plan.arrangement === asked
+            ? provenWords(plan)
+            : `Working out how many lie ${arrangementWords[asked]} …`}
+        </p>
+      )}
       <SearchProgress fitted={fitted} />
       {plan !== null && <p className="caution">{capacityCaution}</p>}
     </div>

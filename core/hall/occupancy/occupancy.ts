@@ -70,5 +70,5 @@ function shared(figure: FloorSpaceFigure, grossArea: number, netArea: number): S
 
 function doorsTaken(ways: readonly Exit[]): string {
   const doors = ways.map((it) => `“${it.label}” ${formatLength(it.width, "metric")}`).join(", ");
-  return `Every door that is drawn was taken for a way out, as wide as its leaf: ${doors}. The clear opening is less, and a door that leads nowhere out does not count.`;
+  return `Every door that is drawn was taken for a way out, as wide as its leaf: ${doors}. The clear opening is less, and a door that does not go out does not count.`;
 }
