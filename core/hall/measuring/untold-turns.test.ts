@@ -95,7 +95,7 @@ test("HALL-52: a hall with up to four corners untold, taped to the centimetre ei
         diagonals = [...diagonals, { from: next.from, to: next.to, length: read(next.from, next.to) }];
       }
     }),
-    { numRuns: 200 },
+    { numRuns: 100 },
   );
-  expect(closed).toBeGreaterThan(150);
+  expect(closed).toBeGreaterThan(80);
 });
