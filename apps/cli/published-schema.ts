@@ -1,6 +1,11 @@
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
-import { demandDocumentSchema, happenedSchema, openingDocumentSchema } from "#core/outlook";
+import {
+  demandDocumentSchema,
+  happenedSchema,
+  openingDocumentSchema,
+  outlookDocumentSchema,
+} from "#core/outlook";
 import {
   compareDocumentSchema,
   eveningDocumentSchema,
@@ -19,6 +24,7 @@ const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["opening", openingDocumentSchema],
   ["demand", demandDocumentSchema],
   ["happened", happenedSchema],
+  ["outlook", outlookDocumentSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

@@ -8,6 +8,7 @@ import { exportCommand } from "./commands/export.ts";
 import { fit } from "./commands/fit.ts";
 import { importCommand } from "./commands/import.ts";
 import { opening } from "./commands/opening.ts";
+import { outlook } from "./commands/outlook.ts";
 import { pass } from "./commands/pass.ts";
 import { price } from "./commands/price.ts";
 import { restore } from "./commands/restore.ts";
@@ -29,6 +30,7 @@ export const commands: readonly Command[] = [
   price,
   opening,
   demand,
+  outlook,
   sessions,
   stillComing,
   schema,

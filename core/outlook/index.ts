@@ -30,3 +30,26 @@ export {
 export type { ClosedDays, Period, PersonComing, Stays, Visit } from "./coming/coming-types.ts";
 export { comingCaution, personSentence } from "./coming/coming-words.ts";
 export { type StaysAnswer, staysAnswer, type StaysAnswerQuestion, staysJson } from "./coming/stays-answer.ts";
+export { outlookAnswer } from "./question/outlook-answer.ts";
+export {
+  type OutlookDocument,
+  type OutlookDocumentInput,
+  outlookDocumentSchema,
+} from "./question/outlook-document.ts";
+export type { OutlookJson } from "./question/outlook-json.ts";
+export { type Choice, coverOrCancel, type Evening, runTonight } from "./decide/tonight.ts";
+export { type FullClass, type Remedies, remediesFor, type Remedy } from "./decide/second-class.ts";
+export { type KeepAdvice, keepOrClose, type KeepQuestion } from "./decide/keep-or-close.ts";
+export { type Band, totalAtLeast, totalBand } from "./ahead/total-band.ts";
+export { type LookAhead, lookAhead, type SessionAhead } from "./ahead/look-ahead.ts";
+export {
+  type LearnedRoll,
+  learnedRoll,
+  type LearningEffort,
+  type RollDraw,
+  type RollQuestion,
+} from "./learning/learned-roll.ts";
+export { priorDraw, ratesOf, type RollGuess, rollPrior } from "./learning/roll-prior.ts";
+export { rollMoments, type RollPlan } from "./roll/roll-moments.ts";
+export { plateauOf, type RollRates } from "./roll/roll-rates.ts";
+export { LEVEL_SEASON, levelled, seasonOf, USUAL_SEASON } from "./season/season-index.ts";

@@ -17,9 +17,9 @@ export type RollPrior = {
 /** Guesses weigh as much as four weeks of a class: its newcomers, and a roll of ten who come or do not. */
 const WEEKS = 4;
 const ROLL = 10;
-// Four weeks of ten people are 40 chances to stop, which at one in fifty says next to nothing: 0.8 of a person. So
-// stopping is given the weight of two who stopped, a hundred weeks at one in fifty.
-const STOPPED = 2;
+// Four weeks of ten people are 40 chances to stop, which at one in fifty is 0.8 of a person: that would let a class in
+// which nobody ever stops through as likely. So stopping is given the weight of four who stopped.
+const STOPPED = 4;
 
 /** Throws on a guess of nought or one, which nothing could move: the reader of the document has looked at them. */
 export function rollPrior({ newcomers, stays, attends, leaves, onRoll }: RollGuess): RollPrior {

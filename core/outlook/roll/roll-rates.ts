@@ -37,11 +37,30 @@ export function weeksStayed(leaves: number, alike: Alike): number {
   return alike === null ? same : (same * alike) / (alike - 1);
 }
 
+/** Two teaching years: what a class has not come to by then, it is not worth waiting for. */
+export const PLATEAU_SESSIONS = 80;
+
 /**
- * The people who want to come in an ordinary week once as many stop as stay: λ(1 + a·r·Σ S(k)). With all alike the
- * regulars are g ÷ (1 − keep), g = λr, counted after a session. Method: methods 5, trade F10.
+ * The people who want to come in an ordinary week once the class has run for so many sessions:
+ * λ(1 + a·r·Σ S(k)), k from 1 to as many. That is where it settles for whoever decides now; the limit of all time,
+ * which a regular who never stops drives up without end, decides nothing.
  */
-export function plateauOf({ newcomers, stays, attends, leaves }: RollRates, alike: Alike): number {
+export function plateauOf(
+  { newcomers, stays, attends, leaves }: RollRates,
+  alike: Alike,
+  sessions = PLATEAU_SESSIONS,
+): number {
+  const still = stayingCurve(leaves, alike, sessions);
+  let weeks = 0;
+  for (let week = 1; week <= sessions; week += 1) weeks += still[week] ?? 0;
+  return newcomers * (1 + stays * attends * weeks);
+}
+
+/**
+ * The limit of that without end: with all alike the regulars after a session are g ÷ (1 − keep), g = λr. Infinite
+ * where nobody ever stops. Method: methods 5, trade F10.
+ */
+export function plateauLimit({ newcomers, stays, attends, leaves }: RollRates, alike: Alike): number {
   if (newcomers === 0) return 0;
   const staying = stays * attends === 0 ? 0 : stays * attends * weeksStayed(leaves, alike);
   return newcomers * (1 + staying);

@@ -3,7 +3,7 @@ import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { simulateRoll } from "#testing";
 import { type RollPlan, rollMoments } from "./roll-moments.ts";
-import { plateauOf, type RollRates, stayingCurve } from "./roll-rates.ts";
+import { plateauLimit, plateauOf, type RollRates, stayingCurve } from "./roll-rates.ts";
 import { takeSeen } from "./seen-moments.ts";
 
 const usual: RollRates = { newcomers: 1.2, stays: 0.45, attends: 0.65, leaves: 0.03 };
@@ -63,17 +63,21 @@ test("OUTLOOK-22 regulars who are unlike in stopping stay as the beta-geometric 
   expect(stayingCurve(0.02, null, 3)[3]).toBeCloseTo(0.98 ** 3, 14);
 });
 
-test("OUTLOOK-23 the plateau: λ(1 + a·r·(1 − d) ÷ d) when all are alike, higher when they are not", () => {
+test("OUTLOOK-23 where a class settles after two years, and the limit beyond: λ(1 + a·r·(1 − d) ÷ d)", () => {
   const rates = { newcomers: 1, stays: 0.4, attends: 0.65, leaves: 0.02 };
-  // 1 + 0.65 × 0.4 × 49 = 13.74; unlike by 4: 49 × 4 ÷ 3 weeks
-  expect(plateauOf(rates, null)).toBeCloseTo(13.74, 12);
-  expect(plateauOf(rates, 4)).toBeCloseTo(1 + (0.26 * 49 * 4) / 3, 12);
+  // Σ 0.98^k over 80 weeks is 49 × (1 − 0.98^80) = 49 × 0.80137
+  expect(plateauOf(rates, null)).toBeCloseTo(1 + 0.26 * 49 * (1 - 0.98 ** 80), 10);
+  expect(plateauOf(rates, null)).toBeCloseTo(rollMoments(rates, plan(81)).mean[80] ?? 0, 10);
+  expect(plateauOf(rates, 4)).toBeCloseTo(rollMoments(rates, plan(81, { alike: 4 })).mean[80] ?? 0, 10);
+  // without end 1 + 0.65 × 0.4 × 49 = 13.74; unlike by 4 it is 49 × 4 ÷ 3 weeks
+  expect(plateauLimit(rates, null)).toBeCloseTo(13.74, 12);
+  expect(plateauLimit(rates, 4)).toBeCloseTo(1 + (0.26 * 49 * 4) / 3, 12);
   // the regulars after a session are g ÷ (1 − keep) = 0.4 ÷ 0.02 = 20; of them 0.98 × 0.65 come next, and one is new
-  expect(plateauOf(rates, null)).toBeCloseTo(20 * 0.98 * 0.65 + 1, 12);
-  const { mean } = rollMoments(rates, plan(600));
-  expect(mean[599]).toBeCloseTo(13.74, 3);
-  expect(plateauOf({ ...rates, newcomers: 0 }, 4)).toBe(0);
-  expect(plateauOf({ ...rates, leaves: 0 }, 4)).toBe(Number.POSITIVE_INFINITY);
+  expect(plateauLimit(rates, null)).toBeCloseTo(20 * 0.98 * 0.65 + 1, 12);
+  expect(rollMoments(rates, plan(600)).mean[599]).toBeCloseTo(13.74, 3);
+  expect(plateauLimit({ ...rates, newcomers: 0 }, 4)).toBe(0);
+  expect(plateauLimit({ ...rates, leaves: 0 }, 4)).toBe(Number.POSITIVE_INFINITY);
+  expect(plateauOf({ ...rates, leaves: 0 }, 4)).toBeCloseTo(1 + 0.26 * 80, 12);
 });
 
 test("OUTLOOK-24 20,000 simulated classes agree with mean and covariance within their error", () => {

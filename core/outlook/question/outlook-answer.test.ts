@@ -1,0 +1,232 @@
+import { expect, test } from "vitest";
+import { outlookAnswer } from "./outlook-answer.ts";
+import type { OutlookDocumentInput } from "./outlook-document.ts";
+
+function answered(input: OutlookDocumentInput) {
+  const found = outlookAnswer(input);
+  if (!found.ok) throw new Error(found.problems.map(({ code, place }) => `${code} at ${place}`).join());
+  return found.value.json;
+}
+
+function problemsOf(input: unknown): readonly string[] {
+  const found = outlookAnswer(input);
+  return found.ok ? [] : found.problems.map(({ code, place }) => `${code} at ${place}`);
+}
+
+/** So many heads a week from the second Tuesday of a September. */
+function weeks(...heads: readonly number[]): NonNullable<OutlookDocumentInput["happened"]> {
+  const days = ["09-08", "09-15", "09-22", "09-29", "10-06", "10-13", "10-20", "11-03", "11-10", "11-17"];
+  return heads.map((count, at) => ({ date: `2026-${days[at]}`, heads: count }));
+}
+
+const paid: OutlookDocumentInput = {
+  capacity: 14,
+  currency: "GBP",
+  money: { yield: "7.90", perHead: "0.20", cost: "31.00" },
+  sessionsAhead: 20,
+};
+const asked: OutlookDocumentInput = { ...paid, notice: { exitCost: "25.00" } };
+
+test("OUTLOOK-60 a class of guesses alone: forty ordinary weeks, wide bands, and no advice", () => {
+  const { sessions, together, advice, sentences, plateau, sessionsHeld } = answered({ capacity: 14 });
+  expect({ ahead: sessions.length, advice, sessionsHeld }).toEqual({
+    ahead: 40,
+    advice: null,
+    sessionsHeld: 0,
+  });
+  // one newcomer comes to the first session
+  expect(sessions[0]?.heads.mean).toBeCloseTo(1, 1);
+  expect(together.heads.high).toBeGreaterThan(3 * together.heads.low);
+  expect(plateau.low).toBeLessThan(plateau.mean);
+  expect(sentences).toContain(
+    "Nothing has happened yet: all of it rests on guesses, which weigh as much as four weeks.",
+  );
+});
+
+test("OUTLOOK-61 what people leave less what sessions cost is what they leave together", () => {
+  const { together, breakEven, sessions, working } = answered(paid);
+  // 7.70 a head: 31.00 ÷ 7.70 = 4.03
+  expect(breakEven).toBe(5);
+  const leaves = together.heads.mean * 7.7 - 20 * 31;
+  expect(Number(together.contribution?.mean)).toBeCloseTo(leaves, 1);
+  expect(Number(together.takings?.mean)).toBeCloseTo(together.heads.mean * 7.9, 1);
+  const each = sessions.reduce((sum, { contribution }) => sum + Number(contribution), 0);
+  expect(each).toBeCloseTo(leaves, 0);
+  expect(working.find(({ label }) => label === "Together")?.amount).toBe(together.contribution?.mean);
+});
+
+test("OUTLOOK-50 OUTLOOK-61 three sessions are too few, and say so", () => {
+  const { advice, firm, sentences } = answered({ ...asked, happened: weeks(4, 5, 3) });
+  expect({ advice, firm }).toEqual({ advice: "too early", firm: false });
+  expect(sentences[0]).toBe("Too early to say: 3 sessions of at least 4. Give it time.");
+});
+
+test("OUTLOOK-51 OUTLOOK-52 ten weeks of eight people are kept, ten of nobody are closed, firmly", () => {
+  const good = answered({ ...asked, happened: weeks(5, 6, 6, 7, 8, 7, 8, 9, 8, 9) });
+  expect({ advice: good.advice, firm: good.firm }).toEqual({ advice: "keep", firm: true });
+  expect(good.sentences[0]).toBe("Keep the class.");
+  const empty = answered({ ...asked, happened: weeks(1, 0, 0, 0, 0, 0, 0, 0, 0, 0) });
+  expect({ advice: empty.advice, firm: empty.firm }).toEqual({ advice: "close", firm: true });
+  expect(empty.plateauChance).toBeLessThan(0.25);
+  const early = answered({ ...asked, happened: weeks(0, 0, 0, 0, 0) });
+  expect(early.firm).toBe(false);
+  expect(early.sentences[2]).toBe("That is early: 5 sessions of 10.");
+});
+
+test("OUTLOOK-62 the term after the notice is counted from the day on which it takes effect", () => {
+  const { notices } = answered({
+    ...asked,
+    happened: weeks(5, 6, 6, 7),
+    // Tuesdays; notice on 6 October takes effect on 3 November: 3 and 10 November are the term of two
+    dates: ["2026-10-06", "2026-10-13", "2026-10-20", "2026-11-03", "2026-11-10", "2026-11-17"],
+    notice: {
+      days: 28,
+      dates: ["2026-09-01", "2026-10-06", "2026-10-20"],
+      term: 2,
+      otherUse: "10.00",
+      exitCost: "25.00",
+    },
+  });
+  // the first day is over; after the last, 17 November alone is left
+  expect(notices.map(({ date, sessions, ending }) => ({ date, sessions, ending }))).toEqual([
+    { date: "2026-10-06", sessions: 2, ending: "-5.00" },
+    { date: "2026-10-20", sessions: 1, ending: "-15.00" },
+  ]);
+});
+
+function fiveHeadsIn(month: string): NonNullable<OutlookDocumentInput["happened"]> {
+  return ["04", "11", "18", "25"].map((day) => ({ date: `2026-${month}-${day}`, heads: 5 }));
+}
+
+test("OUTLOOK-63 August is not failure: the same heads in August promise more than in October", () => {
+  const august = answered({ capacity: 14, happened: fiveHeadsIn("08"), startedBefore: true, onRoll: 8 });
+  const october = answered({ capacity: 14, happened: fiveHeadsIn("10"), startedBefore: true, onRoll: 8 });
+  expect(august.plateau.mean).toBeGreaterThan(1.2 * october.plateau.mean);
+});
+
+test("OUTLOOK-64 known regulars come from the first session on", () => {
+  const { sessions } = answered({ capacity: 30, regulars: 10 });
+  // 10 × 0.65 and one newcomer
+  expect(sessions[0]?.heads.mean).toBeCloseTo(7.5, 0);
+});
+
+test("OUTLOOK-64 a class that ran before its first record is not taken for a new one", () => {
+  const happened = weeks(9, 10, 9, 10, 9);
+  const fresh = answered({ capacity: 30, happened }).rates.newcomers.mean;
+  const running = answered({ capacity: 30, happened, startedBefore: true }).rates.newcomers.mean;
+  // nine people at the first session of all would have to be newcomers
+  expect(fresh).toBeGreaterThan(1.5 * running);
+});
+
+test("OUTLOOK-65 of a long record the latest 52 sessions are learned from, the others are told", () => {
+  const happened = Array.from({ length: 80 }, (_, at) => ({
+    date: `20${20 + Math.floor(at / 28)}-02-${String((at % 28) + 1).padStart(2, "0")}`,
+    heads: 7,
+  }));
+  const { sessionsHeld, sentences } = answered({ ...paid, happened });
+  expect(sessionsHeld).toBe(80);
+  expect(
+    sentences.some((it) => it.startsWith("Learned from 80 sessions, the latest 52 of them in full")),
+  ).toBe(true);
+});
+
+test("OUTLOOK-53 OUTLOOK-54 OUTLOOK-55 tonight, a cover and full evenings are answered beside it", () => {
+  const { cover, tonight, remedies } = answered({
+    ...paid,
+    regulars: 24,
+    cover: { booked: 13, expected: 11, hall: "27.00", fee: "35.00" },
+    tonight: { expected: 3, hall: "27.00", avoidable: "4.00" },
+    full: { extraMats: 2, rise: "1.00", secondClass: { cost: "27.00" } },
+  });
+  expect(cover).toEqual({ does: "22.70", cancels: "-27.00", better: "go ahead" });
+  expect(tonight).toEqual({ does: "-7.90", cancels: "-27.00", better: "go ahead" });
+  expect(remedies.map(({ kind }) => kind)).toEqual(["tighter plan", "price rise", "second class"]);
+});
+
+test("OUTLOOK-66 whatever the register holds, every number is one, and low ≤ mean ≤ high", () => {
+  for (const happened of [
+    weeks(0),
+    weeks(14),
+    weeks(0, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+    weeks(14, 14, 14, 14, 14, 14, 14, 14, 14, 14),
+    weeks(0, 14, 0, 14, 0, 14),
+    [...weeks(3, 4), { date: "2031-01-07", heads: 5 }],
+    weeks(3, 4).toReversed(),
+  ]) {
+    const json = answered({ ...asked, happened });
+    expect(JSON.stringify(json)).not.toMatch(/NaN|Infinity/);
+    const { heads, contribution } = json.together;
+    expect(heads.low).toBeLessThanOrEqual(heads.mean);
+    expect(heads.mean).toBeLessThanOrEqual(heads.high);
+    expect(Number(contribution?.low)).toBeLessThanOrEqual(Number(contribution?.high));
+    expect(json.learning.effective).toBeGreaterThan(1);
+    for (const it of json.sessions) expect(it.heads.mean).toBeGreaterThanOrEqual(0);
+  }
+});
+
+test("OUTLOOK-66 a thousand places, and a person who brings less than she costs, are answered too", () => {
+  const large = answered({ ...paid, capacity: 1000, happened: [{ date: "2026-09-08", heads: 900 }] });
+  expect(JSON.stringify(large)).not.toMatch(/NaN|Infinity/);
+  const poor = answered({ ...asked, money: { yield: "1.00", perHead: "2.00", cost: "31.00" } });
+  expect(poor.breakEven).toBeNull();
+  expect(poor.plateauChance).toBe(0);
+  expect(poor.together.chanceOfLoss).toBe(1);
+  expect(Number(poor.together.contribution?.low)).toBeLessThan(Number(poor.together.contribution?.high));
+});
+
+test("OUTLOOK-31 OUTLOOK-66 the same document gives the same answer, another seed another", () => {
+  const document = { ...asked, happened: weeks(4, 5, 6, 5) };
+  expect(answered(document)).toEqual(answered(document));
+  const [one, other] = [answered(document), answered({ ...document, seed: 2 })];
+  expect(other.plateau.mean).not.toBe(one.plateau.mean);
+  expect(Math.abs(other.together.heads.mean / one.together.heads.mean - 1)).toBeLessThan(0.15);
+});
+
+test("OUTLOOK-67 every problem of an outlook is told at once, at its place", () => {
+  expect(
+    problemsOf({
+      capacity: 0,
+      currency: "GBP",
+      money: { yield: "-7.90", cost: "31.00" },
+      roll: { newcomers: -1, stays: 40, attends: 1, leaves: 0, alike: 1 },
+      season: [1, 2],
+      dates: [],
+      happened: [{ date: "2026-09-08", heads: -1 }],
+      notice: { days: -1 },
+      cover: { expected: -3, hall: "27.00", fee: "35.00" },
+      seed: 0.5,
+    }),
+  ).toEqual([
+    "count-out-of-range at capacity",
+    "money-negative at money.yield",
+    "mean-out-of-range at roll.newcomers",
+    "share-certain at roll.stays",
+    "share-certain at roll.attends",
+    "share-certain at roll.leaves",
+    "alike-out-of-range at roll.alike",
+    "season-not-twelve at season",
+    "ahead-none at dates",
+    "count-out-of-range at happened[0].heads",
+    "count-out-of-range at notice.days",
+    "mean-out-of-range at cover.expected",
+    "count-not-whole at seed",
+  ]);
+  const year = { from: "2027-03-02", until: "2027-03-01", weekday: 2 };
+  expect(problemsOf({ capacity: 9, year })).toEqual(["year-backwards at year"]);
+  expect(problemsOf({ capacity: 9, year: { ...year, weekday: 8 } })).toEqual([
+    "weekday-unknown at year.weekday",
+  ]);
+  expect(problemsOf({ capacity: 9, notice: {} })).toEqual(["notice-without-money at money"]);
+  expect(problemsOf({ capacity: 9, tonight: { expected: 3, hall: "9" } })).toEqual([
+    "evening-without-money at tonight",
+  ]);
+  expect(problemsOf({ ...paid, full: { biggerHall: { capacity: 14, extraCost: "9.00" } } })).toEqual([
+    "bigger-hall-smaller at full.biggerHall.capacity",
+  ]);
+  expect(problemsOf({ capacity: 9, money: { yield: "8", cost: "31" }, notice: {} })).toEqual([
+    "currency-missing at currency",
+  ]);
+  expect(problemsOf({ ...paid, happened: [{ date: "2026-09-08", heads: 15 }] })).toEqual([
+    "heads-over-capacity at happened[0].heads",
+  ]);
+});
