@@ -16,6 +16,8 @@ export type FloorPart = FloorDraft & {
   readonly mat: Mat;
   readonly gaps: MatGaps;
   readonly axis: number | "auto";
+  /** degrees from +x; absent where mats lie whichever way holds more */
+  readonly lengthAlong?: number;
 };
 
 /** Nothing is refused: a floor with crossing walls is drawn too, so that it can be mended. */
@@ -46,6 +48,7 @@ export function floorPartOf(document: HallDocument): FloorPart {
     mat: { length: millimetres(mat.length), width: millimetres(mat.width) },
     gaps: { side: millimetres(gaps.side), end: millimetres(gaps.end), wall: millimetres(gaps.wall) },
     axis: document.axis,
+    ...(document.lengthAlong === undefined ? {} : { lengthAlong: document.lengthAlong }),
   };
 }
 
@@ -54,7 +57,9 @@ export function withFloorPart(document: HallDocument, part: FloorPart): HallDocu
   const hall: Hall = { ...part, name: document.name, postedCapacity: undefined, peopleNotOnMats: 1 };
   const { outline, fixtures, keepClear, teacher, mat, gaps, axis } = hallToDocument(hall, {});
   const floor = { outline, fixtures, keepClear, teacher, mat, gaps, axis };
-  return { ...document, ...floor, ...seatedToo(document, part) };
+  const { lengthAlong: _, ...rest } = document;
+  const length = part.lengthAlong === undefined ? {} : { lengthAlong: part.lengthAlong };
+  return { ...rest, ...floor, ...length, ...seatedToo(document, part) };
 }
 
 /** Who sits in a place for a wheelchair or a chair is one person more who is not on a mat, and goes with it. */
@@ -68,8 +73,9 @@ function baysIn(zones: HallDocument["keepClear"] | FloorPart["keepClear"]): numb
 }
 
 /** What the editor may change, out of a whole hall: to make a hall that was tried the one that is drawn. */
-export function partOfHall({ outline, fixtures, keepClear, teacher, mat, gaps, axis }: Hall): FloorPart {
-  return { outline, fixtures, keepClear, teacher, mat, gaps, axis };
+export function partOfHall(hall: Hall): FloorPart {
+  const { name: _, postedCapacity: __, peopleNotOnMats: ___, ...part } = hall;
+  return part;
 }
 
 export function samePart(a: FloorPart, b: FloorPart): boolean {

@@ -12,6 +12,8 @@ import {
 import { formatLength, type LengthUnits } from "#core/words";
 import { AxisChoice } from "./axis-choice.tsx";
 import type { FloorPart } from "./floor-part.ts";
+import { LengthChoice } from "./length-choice.tsx";
+import { freeLength } from "./length-ways.ts";
 import { LengthField } from "./length-field.tsx";
 import type { FloorHistory } from "./use-floor-history.ts";
 
@@ -73,7 +75,8 @@ export function MatChoices({ floor, units }: Props) {
           />
         ))}
       </fieldset>
-      <AxisChoice axis={part.axis} onChoose={(axis) => set({ axis }, "axis")} />
+      <AxisChoice axis={part.axis} onChoose={(axis) => floor.settle({ ...freeLength(part), axis }, "axis")} />
+      <LengthChoice part={part} onChoose={(next) => floor.settle(next)} />
     </div>
   );
 }
