@@ -1,8 +1,11 @@
 // How many to accept so that more than there is room for come with at most a stated risk.
 // - mats 12, 16 and 20 at a risk of 5 %, and 400 places at 0.95 and 2 %: computed with a statistics library
 // - alike by 0.05: computed with a statistics library (beta-binomial)
+// - no-shows Normal(5, 3), 80 for an empty place and 200 for one too many: accept 3.302 more, read in a public worked
+//   example (the share 80 ÷ 280 of the no-shows)
 // - the largest number N in general: the definition, summed in whole numbers below
-import { acceptAtMost, type Together } from "#core/outlook";
+import { acceptAtMost, openingAnswer, type Together } from "#core/outlook";
+import { binomialAtLeast, normalQuantile } from "#kernels/statistics";
 import { describe, expect, test } from "vitest";
 
 const alone: Together = { kind: "alone" };
@@ -53,3 +56,20 @@ function waysOver(accepted: number, room: number): bigint {
   }
   return ways;
 }
+
+test("by cost, no-shows Normal(5, 3): 3.302 more", () => {
+  expect(5 + 3 * normalQuantile(80 / (80 + 200))).toBeCloseTo(3.302, 3);
+});
+
+test("by cost in whole people the same share decides: the last one accepted still costs less than she saves", () => {
+  const found = openingAnswer({
+    mats: 40,
+    turnUp: 0.8,
+    currency: "GBP",
+    costs: { turnedAway: "200.00", emptyMat: "80.00" },
+  });
+  const accept = found.ok ? (found.value.json.byCost?.accept ?? 0) : 0;
+  // one more saves an empty mat, 80, unless the 40 mats are taken already, when she is sent home, 200
+  const full = [accept - 1, accept].map((accepted) => binomialAtLeast(40, accepted, 0.8));
+  expect(full.map((chance) => chance >= 80 / (80 + 200))).toEqual([false, true]);
+});

@@ -98,6 +98,17 @@ function fiveHeadsIn(month: string): NonNullable<OutlookDocumentInput["happened"
   return ["04", "11", "18", "25"].map((day) => ({ date: `2026-${month}-${day}`, heads: 5 }));
 }
 
+test("OUTLOOK-68 sessions that are recorded are no longer ahead", () => {
+  const happened = weeks(5, 6);
+  const { sessions } = answered({
+    capacity: 14,
+    happened,
+    dates: ["2026-09-08", "2026-09-15", "2026-09-22"],
+  });
+  expect(sessions.map(({ date }) => date)).toEqual(["2026-09-22"]);
+  expect(problemsOf({ capacity: 14, happened, dates: ["2026-09-15"] })).toEqual(["ahead-none at dates"]);
+});
+
 test("OUTLOOK-63 August is not failure: the same heads in August promise more than in October", () => {
   const august = answered({ capacity: 14, happened: fiveHeadsIn("08"), startedBefore: true, onRoll: 8 });
   const october = answered({ capacity: 14, happened: fiveHeadsIn("10"), startedBefore: true, onRoll: 8 });

@@ -30,7 +30,13 @@ export function readOutlook(document: OutlookDocument): Result<Outlook> {
     seed: readCount(document.seed, "seed", "as a seed", { least: 0, most: 2 ** 31 - 1 }),
   });
   if (!read.ok) return read;
-  const { capacity, season, ahead, held, roll, evenings, ...rest } = read.value;
+  const { capacity, season, held, roll, evenings, ...rest } = read.value;
+  const last = held.at(-1)?.date;
+  // what was planned and has been is no longer ahead
+  const ahead = read.value.ahead.filter(
+    (date) => date === null || last === undefined || date.since(last).days > 0,
+  );
+  if (ahead.length === 0) return bad(allOver());
   const latest = held.slice(-MOST_LEARNED);
   const older = held.length - latest.length;
   const record = rollRecord(
@@ -97,6 +103,13 @@ function readSeason({ season, year, dates, happened }: OutlookDocument): Result<
     ),
   );
   return read.ok ? good({ kind: "given", index: levelled(season) }) : read;
+}
+
+function allOver() {
+  const says = "All the sessions planned are over: the last one recorded is as late as they are.";
+  const next =
+    "Give the dates on which the class is planned next, or leave them out for forty ordinary weeks.";
+  return problem("ahead-none", "dates", says, next);
 }
 
 function notTwelve(count: number) {
