@@ -45,6 +45,14 @@ test("HALL-52: where two walls are as likely wrong, a diagonal that differs betw
   expect(found.next).toMatchObject({ why: "tell" });
 });
 
+test("HALL-52: where no diagonal tells two slips apart, one is asked for all the same until one was taped", () => {
+  // 6 cm between two walls of 12 m: the two halls' diagonals differ by 0.06 × 12 / 14.42 = 5 cm
+  const open = [{ length: 8000 }, { length: 12_060 }, { length: 8000 }, { length: 12_000 }];
+  const found = closed(open);
+  expect(found.suspects.length).toBeGreaterThan(1);
+  expect(found.next).toMatchObject({ from: 0, to: 2, why: "check" });
+});
+
 test("HALL-52: a diagonal that would leave the floor is never asked for", () => {
   // an L: its corners E (6, 11) and C (10, 6) see each other past the inner corner D (6, 6) not at all
   const corners: Polygon = [

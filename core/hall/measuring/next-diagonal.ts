@@ -31,7 +31,7 @@ export function nextDiagonal(
   const free = freeDiagonals(fitted.outline, taped);
   if (others.length > 1) {
     const best = bestOf(free, (it) => apart(it, others));
-    return best !== undefined && best.worth >= TELLS_FROM ? named(best, fitted, "tell", units) : null;
+    if (best !== undefined && best.worth >= TELLS_FROM) return named(best, fitted, "tell", units);
   }
   if (open.length === 0 && !unchecked && taped.length > 0 && furthestOff(fitted) <= SURE_ENOUGH) return null;
   const best = bestOf(free, (it) => lessens(it, fitted));
