@@ -11,6 +11,7 @@ import {
 } from "#kernels/packing";
 import type { Solver } from "#kernels/search";
 import type { BenchHall } from "./bench-halls.ts";
+import { type Clock, wallClock } from "./clock.ts";
 
 export type MostRecord = {
   readonly hall: string;
@@ -30,6 +31,8 @@ export type MostRecord = {
   readonly msInAll: number;
   /** milliseconds of the longest single step: how long a stop may wait */
   readonly msLongestStep: number;
+  /** megabytes: the greatest the process has ever held, of all halls so far */
+  readonly peakMb: number;
   readonly heapMb: number;
   readonly peer: MostPeer | null;
 };
@@ -54,18 +57,19 @@ export function measureMost(
   solver: Solver,
   seconds: number,
   peerSeconds: number,
+  clock: Clock = wallClock,
 ): MostRecord {
   const floor = floorToFill(hall);
   const axes = hall.axis === "auto" ? wallDirections(floor.outline) : [quarterTurnAngle(hall.axis)];
-  const began = performance.now();
+  const began = clock();
   let run = startMost(floor, hall.mat, hall.gaps, axes, { solver });
-  const msToFirst = performance.now() - began;
+  const msToFirst = clock() - began;
   let [msToBest, msToBound, msLongestStep] = [msToFirst, msToFirst, 0];
   let now = msToFirst;
   while (!run.finished && now < seconds * 1000) {
     const next: MostRun = advanceMost(run, 1);
     const before = now;
-    now = performance.now() - began;
+    now = clock() - began;
     msLongestStep = Math.max(msLongestStep, now - before);
     if (next.plan.count > run.plan.count) msToBest = now;
     if (next.plan.bound < run.plan.bound) msToBound = now;
@@ -88,12 +92,13 @@ export function measureMost(
     msToBound: rounded(msToBound),
     msInAll: rounded(now),
     msLongestStep: rounded(msLongestStep),
+    peakMb: Math.round(process.resourceUsage().maxRSS / 1000),
     heapMb: Math.round(process.memoryUsage().heapUsed / 1e6),
     peer: peerSeconds === 0 ? null : measurePeer(),
   };
 
   function measurePeer(): MostPeer | null {
-    const start = performance.now();
+    const start = clock();
     const model = positionGrid(floor, hall.mat, hall.gaps, axes[0] ?? 0, MOST_ENTRIES);
     if (model === null) return null;
     const outcome = solver.solve(model, { seconds: peerSeconds });
@@ -114,7 +119,7 @@ export function measureMost(
           : outcome.kind === "stopped" && outcome.bound < Infinity
             ? Math.floor(outcome.bound + 1e-6)
             : null,
-      ms: rounded(performance.now() - start),
+      ms: rounded(clock() - start),
     };
   }
 }

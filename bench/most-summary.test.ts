@@ -18,6 +18,7 @@ const record: MostRecord = {
   msToBound: 950,
   msInAll: 950,
   msLongestStep: 8,
+  peakMb: 90,
   heapMb: 50,
   peer: { columns: 9, rows: 9, entries: 99, outcome: "best", count: 30, bound: 30, ms: 2000 },
 };

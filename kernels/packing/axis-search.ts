@@ -2,13 +2,16 @@ import type { Solver } from "#kernels/search";
 import type { RandomGenerator } from "pure-rand/types/RandomGenerator";
 import { blocksIn, boxesOf } from "./block-boxes.ts";
 import { type Cover, coverRounds, startCover } from "./cover-bound.ts";
+import { type Exchange, exchangeFrom, exchangeTries, startExchange } from "./exchange.ts";
 import { type Laid, laidOf } from "./laid.ts";
+import { latticePoints } from "./lattice-points.ts";
 import { linesPlan } from "./lines-plan.ts";
 import { type MostSpace, mostSpace } from "./most-space.ts";
 import type { Surroundings } from "./obstacles.ts";
 import { groundOf } from "./open-places.ts";
 import type { Floor, Gaps, Piece } from "./packing-types.ts";
-import { pointsOf } from "./points-of.ts";
+import { placesOf } from "./places-of.ts";
+import { isSlanted, pointsOf } from "./points-of.ts";
 import { type Reaches, reachesOf, slabsOf } from "./reach-of.ts";
 import { reshuffle, type Shuffle, soundPart, startShuffle, suggest } from "./reshuffle.ts";
 import { settleBySolver } from "./settle-by-solver.ts";
@@ -18,8 +21,14 @@ import { spreadSlack } from "./spread-slack.ts";
 export type AxisSearch = {
   readonly space: MostSpace;
   readonly shuffle: Shuffle;
+  readonly levels: readonly Level[];
+  /** begun when it is first searched */
+  exchange: Exchange | null;
+  searches: number;
+  /** how many the last plan held that was passed on to the exchange */
+  passedOn: number;
   cover: Cover | null;
-  /** how finely the floor is looked at: index in LEVELS */
+  /** how finely the floor is looked at: index in levels */
   level: number;
   /** no plan along this axis holds more; a whole number */
   bound: number;
@@ -29,12 +38,28 @@ export type AxisSearch = {
   asked: boolean;
 };
 
-/** Points a way, rounds before it is left, and the thickness in millimetres under which a slab with slanted sides is not cut. */
-const LEVELS = [
-  { points: 90, finest: 60, rounds: 1200 },
-  { points: 170, finest: 20, rounds: 3000 },
-  { points: 300, finest: 6, rounds: 6000 },
-] as const;
+type Level = {
+  readonly kind: "chains" | "lattice";
+  /** points a way */
+  readonly points: number;
+  /** thickness in millimetres under which a slab with slanted sides is not cut */
+  readonly finest: number;
+  /** rounds before it is left */
+  readonly rounds: number;
+};
+
+const UPRIGHT: readonly Level[] = [
+  { kind: "chains", points: 90, finest: 60, rounds: 600 },
+  { kind: "chains", points: 170, finest: 20, rounds: 1500 },
+  { kind: "chains", points: 300, finest: 6, rounds: 8000 },
+];
+const SLANTED: readonly Level[] = [
+  { kind: "lattice", points: 90, finest: 60, rounds: 600 },
+  { kind: "lattice", points: 180, finest: 20, rounds: 1500 },
+  { kind: "chains", points: 170, finest: 20, rounds: 1000 },
+  { kind: "lattice", points: 260, finest: 6, rounds: 3000 },
+  { kind: "lattice", points: 450, finest: 4, rounds: 4000 },
+];
 
 /** The largest boxes, each filled with blocks to start from. */
 const BOXES = 3;
@@ -55,41 +80,75 @@ export function startAxis(
   if (lines.length > 0) for (const box of boxesOf(space, BOXES)) starts.push(blocksIn(space, box));
   const shuffles = starts.map((start) => startShuffle(ground, random, soundPart(ground, start)));
   const shuffle = shuffles.reduce((held, other) => (other.best.length > held.best.length ? other : held));
-  return { space, shuffle, cover: null, level: -1, bound: ceiling, exhausted: false, asked: false };
+  const levels = space.turns.some(isSlanted) ? SLANTED : UPRIGHT;
+  return {
+    space,
+    shuffle,
+    levels,
+    exchange: null,
+    searches: 0,
+    passedOn: 0,
+    cover: null,
+    level: -1,
+    bound: ceiling,
+    exhausted: false,
+    asked: false,
+  };
 }
 
 /** Work in one step: about this many looks at a block or a point. */
-const WORK = 2e6;
-const TRIES = 12;
+const WORK = 3e6;
+const TRIES = 20;
+const EXCHANGES = 80;
+/** Lines a way on which places for the exchange lie. */
+const LINES = 170;
 
-export function searchStep({ shuffle }: AxisSearch): void {
-  for (let attempt = 0; attempt < TRIES; attempt++) reshuffle(shuffle);
+/** Two searches in turn, each of which goes on from the other's plan where that holds more. */
+export function searchStep(axis: AxisSearch): void {
+  const { shuffle } = axis;
+  const exchange = (axis.exchange ??= exchangeOf(axis));
+  if (axis.searches++ % 2 === 0) {
+    if (shuffle.best.length > Math.max(exchange.best.length, axis.passedOn)) {
+      // at the places it may come to fewer: it is passed on once, not at each step
+      axis.passedOn = shuffle.best.length;
+      exchangeFrom(exchange, shuffle.best);
+    }
+    exchangeTries(exchange, EXCHANGES);
+    if (exchange.best.length > shuffle.best.length)
+      suggest(shuffle, soundPart(shuffle.ground, exchange.best));
+  } else for (let attempt = 0; attempt < TRIES; attempt++) reshuffle(shuffle);
+}
+
+function exchangeOf({ space, shuffle }: AxisSearch): Exchange {
+  const exchange = startExchange(placesOf(shuffle.ground, pointsOf(space, LINES, 0)), shuffle.random);
+  exchangeFrom(exchange, []);
+  return exchange;
 }
 
 export function boundStep(axis: AxisSearch, needed: number): void {
   if (axis.cover === null) return deepen(axis);
   const { cover } = axis;
-  const cost = 6 * cover.reaches.size + 6 * cover.weights.length;
-  coverRounds(cover, Math.max(1, Math.ceil(WORK / cost / 40)) * 40);
+  const cost = 6 * cover.reaches.size + 6 * cover.points;
+  coverRounds(cover, Math.ceil(WORK / cost));
   axis.bound = Math.min(axis.bound, Math.floor(cover.bound + 1e-9));
   if (axis.bound <= needed) return;
   const settled = Math.floor(cover.floor - 1e-6) >= axis.bound || cover.bound < cover.floor * (1 + 1e-7);
-  if (settled || cover.rounds > (LEVELS[axis.level]?.rounds ?? 0)) deepen(axis);
+  if (settled || cover.rounds > (axis.levels[axis.level]?.rounds ?? 0)) deepen(axis);
 }
 
 function deepen(axis: AxisSearch): void {
   const { space } = axis;
-  const level = LEVELS[axis.level + 1];
+  const level = axis.levels[axis.level + 1];
   if (level === undefined) {
     axis.exhausted = true;
     return;
   }
   axis.level++;
-  const { xs, ys } = pointsOf(space, level.points);
+  const { xs, ys } = (level.kind === "chains" ? pointsOf : latticePoints)(space, level.points);
   const slabs = space.turns.map((turn) => slabsOf(turn, ys, level.finest));
   const reaches = reachesOf(space, xs, ys, slabs);
   if (axis.cover !== null && isSame(axis.cover.reaches, reaches)) return;
-  axis.cover = startCover(reaches, axis.cover);
+  axis.cover = startCover(reaches);
   if (axis.cover.reaches.size === 0) axis.bound = 0;
 }
 

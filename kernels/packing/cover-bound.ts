@@ -1,27 +1,31 @@
-import { firstPast, type Reaches } from "./reach-of.ts";
+import { type CoverGrid, coveredBy, coverGrid, greatestOf, loadOf, sumOf } from "./cover-sums.ts";
+import { mendWeights } from "./mend-weights.ts";
+import type { Reaches } from "./reach-of.ts";
 
 /**
  * Weights on the points such that every block weighs at least one would prove that no more rectangles fit than all
  * weights together: each takes a block of its own. This looks for the least such weights, and at the same time for
- * the fractions of rectangles that weigh against them, by a primal-dual method with averaging and restarts.
- * Sums over blocks are taken by running totals, so a round costs one look at each block and each point.
+ * the fractions of rectangles that weigh against them, by a primal-dual method whose steps are drawn back towards
+ * where they began. Sums over blocks are taken by running totals, so a round costs one look at each block and each
+ * point.
  */
-export type Cover = {
-  readonly reaches: Reaches;
-  /** points in a row of the grid, one more for the running totals */
-  readonly stride: number;
-  readonly corners: Corners;
+export type Cover = CoverGrid & {
   readonly pace: Float64Array;
   readonly pull: Float64Array;
-  readonly shares: Float64Array;
-  readonly weights: Float64Array;
-  readonly sumShares: Float64Array;
-  readonly sumWeights: Float64Array;
-  readonly covered: Float64Array;
-  readonly scratch: Scratch;
+  /** where the method stands, where it last began again, and where its next step leads from where it stands */
+  readonly now: Stand;
+  readonly anchor: Stand;
+  readonly next: Stand;
+  readonly overshot: Float64Array;
+  readonly load: Float64Array;
+  /** how much bolder steps of shares are than steps of weights */
+  boldness: number;
   rounds: number;
   sinceRestart: number;
-  lastGap: number;
+  /** length of the first step since the last restart, and of the last one measured */
+  firstStep: number;
+  lastStep: number;
+  nextLook: number;
   /** proven: no more than this many fit, not yet rounded down */
   bound: number;
   /** what the fractions reach: the bound cannot come below this on these points */
@@ -30,236 +34,164 @@ export type Cover = {
   bestWeights: Float64Array;
 };
 
-type Corners = {
-  readonly lowLeft: Int32Array;
-  readonly lowRight: Int32Array;
-  readonly highLeft: Int32Array;
-  readonly highRight: Int32Array;
-};
-type Scratch = {
-  readonly totals: Float64Array;
-  readonly load: Float64Array;
-  readonly overshot: Float64Array;
-  readonly meanShares: Float64Array;
-  readonly meanWeights: Float64Array;
+/** Fractions of rectangles, weights of points, and what each block weighs by them. */
+type Stand = {
+  readonly shares: Float64Array;
+  readonly weights: Float64Array;
+  readonly covered: Float64Array;
 };
 
-/** Begins from nothing, or from where the search on other points of the same floor has come. */
-export function startCover(reaches: Reaches, before: Cover | null = null): Cover {
-  const stride = reaches.ys.length + 1;
-  const points = (reaches.xs.length + 1) * stride;
+/**
+ * Begins from nothing: what weights on other points of the same floor came to is no help, moved to the nearest points
+ * of this they were measured to cost rounds.
+ */
+export function startCover(reaches: Reaches): Cover {
+  const grid = coverGrid(reaches);
   const { size } = reaches;
-  const cover: Cover = {
-    reaches,
-    stride,
-    corners: cornersOf(reaches, stride),
-    pace: new Float64Array(size),
-    pull: new Float64Array(points),
+  const stand = (): Stand => ({
     shares: new Float64Array(size),
-    weights: new Float64Array(points),
-    sumShares: new Float64Array(size),
-    sumWeights: new Float64Array(points),
+    weights: new Float64Array(grid.points),
     covered: new Float64Array(size),
-    scratch: {
-      totals: new Float64Array(points),
-      load: new Float64Array(points),
-      overshot: new Float64Array(size).fill(1),
-      meanShares: new Float64Array(size),
-      meanWeights: new Float64Array(points),
-    },
+  });
+  return {
+    ...grid,
+    ...pacesOf(grid),
+    now: stand(),
+    anchor: stand(),
+    next: stand(),
+    overshot: new Float64Array(size),
+    load: new Float64Array(grid.points),
+    boldness: 1,
     rounds: 0,
     sinceRestart: 0,
-    lastGap: Infinity,
+    firstStep: Infinity,
+    lastStep: Infinity,
+    nextLook: 40,
     bound: size === 0 ? 0 : Infinity,
     floor: 0,
-    bestWeights: new Float64Array(points),
+    bestWeights: new Float64Array(grid.points),
   };
-  setPaces(cover);
-  if (before !== null) takeOver(cover, before);
-  return cover;
-}
-
-function cornersOf({ blocks, size }: Reaches, stride: number): Corners {
-  const at = (x: 0 | 1, y: 2 | 3): Int32Array =>
-    Int32Array.from({ length: size }, (_, i) => blocks[4 * i + x]! * stride + blocks[4 * i + y]!);
-  return { lowLeft: at(0, 2), lowRight: at(1, 2), highLeft: at(0, 3), highRight: at(1, 3) };
-}
-
-/** Each weight goes to the nearest point and each share to the reach at the same place, where there is one. */
-function takeOver(cover: Cover, before: Cover): void {
-  const { reaches, stride, weights, shares } = cover;
-  const columns = before.reaches.xs.map((x) => nearest(reaches.xs, x));
-  const rows = before.reaches.ys.map((y) => nearest(reaches.ys, y));
-  for (const [x, column] of columns.entries())
-    for (const [y, row] of rows.entries())
-      weights[column * stride + row]! += before.bestWeights[x * before.stride + y]!;
-  const known = new Map<string, number>();
-  for (let i = 0; i < before.reaches.size; i++)
-    if (before.shares[i]! > 0) known.set(placeOf(before.reaches, i), before.shares[i]!);
-  for (let i = 0; i < reaches.size; i++) shares[i] = known.get(placeOf(reaches, i)) ?? 0;
-  coveredBy(cover, weights, cover.covered);
-}
-
-function nearest(sorted: readonly number[], value: number): number {
-  const above = Math.min(sorted.length - 1, firstPast(sorted, value));
-  return above > 0 && value - sorted[above - 1]! < sorted[above]! - value ? above - 1 : above;
-}
-
-function placeOf({ turns, lefts, lows }: Reaches, index: number): string {
-  return `${turns[index]} ${Math.round(lefts[index]! * 100)} ${Math.round(lows[index]! * 100)}`;
 }
 
 /** Step lengths by the number of points in a block and of blocks over a point (Pock and Chambolle 2011). */
-function setPaces({ reaches, scratch, pace, pull, ...cover }: Cover): void {
-  const { blocks, size } = reaches;
+function pacesOf(grid: CoverGrid): Pick<Cover, "pace" | "pull"> {
+  const { blocks, size } = grid.reaches;
+  const pace = new Float64Array(size);
   for (let i = 0; i < size; i++)
     pace[i] = 1 / ((blocks[4 * i + 1]! - blocks[4 * i]!) * (blocks[4 * i + 3]! - blocks[4 * i + 2]!));
-  loadOf({ reaches, scratch, pace, pull, ...cover }, scratch.overshot, scratch.load);
-  for (let i = 0; i < pull.length; i++) pull[i] = scratch.load[i]! > 0.5 ? 1 / scratch.load[i]! : 0;
+  const pull = loadOf(grid, new Float64Array(size).fill(1), new Float64Array(grid.points));
+  for (let i = 0; i < pull.length; i++) pull[i] = pull[i]! > 0.5 ? 1 / pull[i]! : 0;
+  return { pace, pull };
 }
 
-/** Rounds between two looks at what is proven. */
-const LOOK = 40;
+/** Rounds between two measurements of a step. */
+const MEASURE = 8;
+/** Looks at what is proven grow apart: each costs some thirty rounds. */
+const LOOKS_APART = 1.3;
 
 export function coverRounds(cover: Cover, rounds: number): void {
   if (cover.reaches.size === 0) return;
   for (let round = 0; round < rounds; round++) {
-    oneRound(cover);
-    if (cover.rounds % LOOK === 0) look(cover);
+    step(cover);
+    if (cover.rounds >= cover.nextLook) look(cover);
+    if (isTimeToRestart(cover)) {
+      setBoldness(cover);
+      beginAt(cover, cover.next);
+    } else drawBack(cover);
   }
 }
 
-function oneRound(cover: Cover): void {
-  const { shares, weights, covered, pace, pull, scratch, sumShares, sumWeights } = cover;
-  const { overshot, load } = scratch;
-  for (let i = 0; i < shares.length; i++) {
-    const before = shares[i]!;
-    const wish = before + pace[i]! * (1 - covered[i]!);
-    const now = wish > 0 ? wish : 0;
-    overshot[i] = 2 * now - before;
-    shares[i] = now;
-    sumShares[i]! += now;
+/** From where the method stands to `next`: shares up where blocks are light, weights up where points are crowded. */
+function step(cover: Cover): void {
+  const { now, next, pace, pull, overshot, load, boldness } = cover;
+  for (let i = 0; i < overshot.length; i++) {
+    const before = now.shares[i]!;
+    const wish = before + boldness * pace[i]! * (1 - now.covered[i]!);
+    const share = wish > 0 ? wish : 0;
+    overshot[i] = 2 * share - before;
+    next.shares[i] = share;
   }
   loadOf(cover, overshot, load);
-  for (let i = 0; i < weights.length; i++) {
-    const wish = weights[i]! + pull[i]! * (load[i]! - 1);
-    const now = wish > 0 ? wish : 0;
-    weights[i] = now;
-    sumWeights[i]! += now;
+  for (let i = 0; i < load.length; i++) {
+    const wish = now.weights[i]! + (pull[i]! / boldness) * (load[i]! - 1);
+    next.weights[i] = wish > 0 ? wish : 0;
   }
-  coveredBy(cover, weights, covered);
+  coveredBy(cover, next.weights, next.covered);
   cover.rounds++;
   cover.sinceRestart++;
 }
 
-/** Restart when the gap has halved, or after this share of all rounds without that. */
-const PATIENCE = 0.36;
-
-function look(cover: Cover): void {
-  const { scratch, sumShares, sumWeights, sinceRestart, shares, weights } = cover;
-  const { meanShares, meanWeights } = scratch;
-  for (let i = 0; i < meanShares.length; i++) meanShares[i] = sumShares[i]! / sinceRestart;
-  for (let i = 0; i < meanWeights.length; i++) meanWeights[i] = sumWeights[i]! / sinceRestart;
-  const mean = judge(cover, meanShares, meanWeights);
-  const last = judge(cover, shares, weights);
-  const gap = Math.min(mean, last);
-  if (gap >= 0.5 * cover.lastGap && sinceRestart < PATIENCE * cover.rounds + 200) return;
-  if (mean < last) {
-    shares.set(meanShares);
-    weights.set(meanWeights);
-    coveredBy(cover, weights, cover.covered);
+/** Twice the step, then a little back to the anchor, less each time (Halpern 1967; Lu and Yang 2024). */
+function drawBack({ now, next, anchor, sinceRestart }: Cover): void {
+  const on = sinceRestart / (sinceRestart + 1);
+  for (const part of ["shares", "weights", "covered"] as const) {
+    const [at, to, from] = [now[part], next[part], anchor[part]];
+    for (let i = 0; i < at.length; i++) at[i] = on * (2 * to[i]! - at[i]!) + (1 - on) * from[i]!;
   }
-  sumShares.fill(0);
-  sumWeights.fill(0);
+}
+
+function beginAt(cover: Cover, { shares, weights, covered }: Stand): void {
+  for (const stand of [cover.now, cover.anchor]) {
+    stand.shares.set(shares);
+    stand.weights.set(weights);
+    stand.covered.set(covered);
+  }
   cover.sinceRestart = 0;
-  cover.lastGap = gap;
 }
 
-/** Keeps the bound that the weights prove and the value that the shares reach; answers how far they are apart. */
-function judge(cover: Cover, shares: Float64Array, weights: Float64Array): number {
-  const { scratch, bestWeights } = cover;
-  const total = sum(weights);
-  const least = least0(coveredBy(cover, weights, scratch.overshot));
-  const upper = least > 0 ? provenBy(total, least) : Infinity;
-  if (upper < cover.bound) {
-    cover.bound = upper;
-    for (let i = 0; i < weights.length; i++) bestWeights[i] = weights[i]! / least;
+/** When steps have become a fifth as long, or four fifths and longer again, or for a third of all rounds nothing came. */
+function isTimeToRestart(cover: Cover): boolean {
+  const { sinceRestart, rounds } = cover;
+  if (sinceRestart !== 1 && sinceRestart % MEASURE !== 0) return false;
+  const length = stepLength(cover);
+  const before = cover.lastStep;
+  cover.lastStep = length;
+  if (sinceRestart === 1) {
+    cover.firstStep = length;
+    return false;
   }
-  const most = greatest(loadOf(cover, shares, scratch.load));
-  const lower = most > 0 ? sum(shares) / most : 0;
-  cover.floor = Math.max(cover.floor, lower);
-  return lower > 0 ? upper / lower - 1 : Infinity;
+  return (
+    length <= 0.2 * cover.firstStep ||
+    (length <= 0.8 * cover.firstStep && length > before) ||
+    sinceRestart >= 0.36 * rounds
+  );
 }
 
-/**
- * All weights over the least that a block weighs. Each sum has under a million terms of the same sign, so it is
- * wrong by less than 1e-9 of itself; both are taken at their worse end, and differences of totals are allowed
- * for by the same share of the whole.
- */
-function provenBy(total: number, least: number): number {
-  const doubt = 1e-12 * total + 1e-12;
-  return (total + doubt) / (least - doubt > 0 ? least - doubt : Number.MIN_VALUE);
-}
-
-function coveredBy(
-  { reaches, stride, corners, scratch }: Cover,
-  weights: Float64Array,
-  into: Float64Array,
-): Float64Array {
-  const { totals } = scratch;
-  const [columns, rows] = [reaches.xs.length, reaches.ys.length];
-  for (let x = 0; x < columns; x++) {
-    const [here, next] = [x * stride, (x + 1) * stride];
-    let run = 0;
-    for (let y = 0; y < rows; y++) {
-      run += weights[here + y]!;
-      totals[next + y + 1] = totals[here + y + 1]! + run;
-    }
+/** In the measure in which the method never moves away from its goal. */
+function stepLength({ now, next, pace, pull, boldness }: Cover): number {
+  let [shares, weights, both] = [0, 0, 0];
+  for (let i = 0; i < pace.length; i++) {
+    const by = next.shares[i]! - now.shares[i]!;
+    shares += (by * by) / pace[i]!;
+    both += by * (next.covered[i]! - now.covered[i]!);
   }
-  const { lowLeft, lowRight, highLeft, highRight } = corners;
-  for (let i = 0; i < reaches.size; i++)
-    into[i] = totals[highRight[i]!]! - totals[lowRight[i]!]! - totals[highLeft[i]!]! + totals[lowLeft[i]!]!;
-  return into;
-}
-
-function loadOf({ reaches, stride, corners }: Cover, shares: Float64Array, into: Float64Array): Float64Array {
-  const { lowLeft, lowRight, highLeft, highRight } = corners;
-  into.fill(0);
-  for (let i = 0; i < reaches.size; i++) {
-    const share = shares[i]!;
-    if (share === 0) continue;
-    into[lowLeft[i]!]! += share;
-    into[lowRight[i]!]! -= share;
-    into[highLeft[i]!]! -= share;
-    into[highRight[i]!]! += share;
+  for (let i = 0; i < pull.length; i++) {
+    const by = next.weights[i]! - now.weights[i]!;
+    if (pull[i]! > 0) weights += (by * by) / pull[i]!;
   }
-  for (let x = 0; x < reaches.xs.length; x++) {
-    const here = x * stride;
-    let run = 0;
-    for (let y = 0; y < reaches.ys.length; y++) {
-      run += into[here + y]!;
-      into[here + y] = run + (x > 0 ? into[here - stride + y]! : 0);
-    }
-    into[here + stride - 1] = 0;
+  return Math.sqrt(Math.max(0, shares / boldness + weights * boldness + 2 * both));
+}
+
+/** So that both sides have about as far to go, half-way from what it was. */
+function setBoldness(cover: Cover): void {
+  const { next, anchor, pace, pull } = cover;
+  let [shares, weights] = [0, 0];
+  for (let i = 0; i < pace.length; i++) shares += (next.shares[i]! - anchor.shares[i]!) ** 2 / pace[i]!;
+  for (let i = 0; i < pull.length; i++)
+    if (pull[i]! > 0) weights += (next.weights[i]! - anchor.weights[i]!) ** 2 / pull[i]!;
+  if (shares > 1e-12 && weights > 1e-12)
+    cover.boldness = Math.sqrt(cover.boldness * Math.sqrt(shares / weights));
+}
+
+/** Keeps the bound that the weights prove, and the value that the shares reach. */
+function look(cover: Cover): void {
+  const { next, load, rounds } = cover;
+  cover.nextLook = Math.ceil(rounds * LOOKS_APART) + 20;
+  const mended = mendWeights(cover, next.weights, next.covered);
+  if (mended.bound < cover.bound) {
+    cover.bound = mended.bound;
+    cover.bestWeights = mended.weights;
   }
-  into.fill(0, reaches.xs.length * stride);
-  return into;
-}
-
-function sum(values: Float64Array): number {
-  let total = 0;
-  for (let i = 0; i < values.length; i++) total += values[i]!;
-  return total;
-}
-
-function least0(values: Float64Array): number {
-  let least = Infinity;
-  for (let i = 0; i < values.length; i++) if (values[i]! < least) least = values[i]!;
-  return least;
-}
-
-function greatest(values: Float64Array): number {
-  let most = 0;
-  for (let i = 0; i < values.length; i++) if (values[i]! > most) most = values[i]!;
-  return most;
+  const most = greatestOf(loadOf(cover, next.shares, load));
+  if (most > 0) cover.floor = Math.max(cover.floor, sumOf(next.shares) / most);
 }

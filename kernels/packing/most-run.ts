@@ -78,15 +78,21 @@ export function mostPlan(
   return advanceMost(startMost(floor, piece, gaps, axes, options), steps).plan;
 }
 
-/** Every other step looks for a better plan, the rest bring down the greatest bound. */
+/** Steps that all look for a better plan: most are found within them. */
+const FIRST = 24;
+
+/** Then every other step looks for a better plan, the rest bring down the greatest bound. */
 function oneStep({ axes, options }: MostSearch, taken: number): void {
   const best = bestCount(axes);
   const open = axes.filter((axis) => axis.bound > best);
-  if (taken % 2 === 0) {
-    const chosen = choose(open, taken / 2);
+  if (taken < FIRST || taken % 2 === 0) {
+    const chosen = choose(open, taken < FIRST ? taken : taken / 2);
     if (chosen !== undefined) searchStep(chosen);
   } else boundOrAsk(open, best, options.solver, taken);
 }
+
+/** The solver is asked when so many steps have looked for a plan: until then luck is cheaper. */
+const SEARCHES_FIRST = 250;
 
 /** Weights first; what they leave open goes to the solver, the highest bound first; then all that is left is luck. */
 function boundOrAsk(
@@ -99,7 +105,7 @@ function boundOrAsk(
   const highest = Math.max(...unproven.map((axis) => axis.bound));
   const next = unproven.find((axis) => axis.bound === highest);
   if (next !== undefined) return boundStep(next, best);
-  const unasked = open.find((axis) => !axis.asked);
+  const unasked = open.find((axis) => !axis.asked && axis.searches >= SEARCHES_FIRST);
   if (unasked !== undefined && solver !== undefined) return askStep(unasked, solver);
   const chosen = open[taken % Math.max(1, open.length)];
   if (chosen !== undefined) searchStep(chosen);

@@ -9,11 +9,11 @@ export type Points = { readonly xs: readonly number[]; readonly ys: readonly num
  * obstacle: with points there, a rectangle that floats between two ends covers all that one pushed left would. No
  * more than `most` a way: then the closest ones are thinned out, which can only make the bound worse.
  */
-export function pointsOf(space: MostSpace, most: number): Points {
-  const across = space.turns.map((turn) => turn.width + turn.gapX - 2 * SLACK);
-  const up = space.turns.map((turn) => turn.height + turn.gapY - 2 * SLACK);
-  const lefts = space.turns.map(leftsOf);
-  const lows = space.turns.map(lowsOf);
+export function pointsOf(space: MostSpace, most: number, slack = SLACK): Points {
+  const across = space.turns.map((turn) => turn.width + turn.gapX - 2 * slack);
+  const up = space.turns.map((turn) => turn.height + turn.gapY - 2 * slack);
+  const lefts = space.turns.map((turn) => leftsOf(turn, slack));
+  const lows = space.turns.map((turn) => lowsOf(turn, slack));
   const xs = thinned(chainsOf(joined(lefts), across), most);
   const ys = thinned(chainsOf(joined(lows), up), most);
   return space.turns.some(isSlanted) ? { xs: filled(xs, most), ys: filled(ys, most) } : { xs, ys };
@@ -28,11 +28,11 @@ function joined(parts: readonly Starts[]): Starts {
   };
 }
 
-function lowsOf({ frame, gapY, height, stops }: Turn): Starts {
+function lowsOf({ frame, gapY, height, stops }: Turn, slack: number): Starts {
   if (frame.lastAcross < frame.firstAcross) return { starts: [], end: -Infinity };
   const above = stops.filter((stop) => stop > frame.firstAcross);
   return {
-    starts: [frame.firstAcross, ...above].map((low) => low - gapY / 2 + SLACK),
+    starts: [frame.firstAcross, ...above].map((low) => low - gapY / 2 + slack),
     end: frame.lastAcross + height + gapY / 2,
   };
 }
@@ -41,7 +41,7 @@ function lowsOf({ frame, gapY, height, stops }: Turn): Starts {
 const LOOKS = 60;
 const UPRIGHT = 3;
 
-function leftsOf({ frame, gapX, width }: Turn): Starts {
+function leftsOf({ frame, gapX, width }: Turn, slack: number): Starts {
   const seen = new Map<number, number>();
   let [least, end] = [Infinity, -Infinity];
   const room = frame.lastAcross - frame.firstAcross;
@@ -58,7 +58,7 @@ function leftsOf({ frame, gapX, width }: Turn): Starts {
   }
   if (least === Infinity) return { starts: [], end };
   const walls = [...seen].filter(([, times]) => times >= UPRIGHT).map(([key]) => key / 1e3);
-  return { starts: [least, ...walls].map((left) => left - gapX / 2 + SLACK), end };
+  return { starts: [least, ...walls].map((left) => left - gapX / 2 + slack), end };
 }
 
 function chainsOf({ starts, end }: Starts, steps: readonly number[]): readonly number[] {
@@ -87,7 +87,7 @@ function spaced(sorted: readonly number[], apart: number): readonly number[] {
 }
 
 /** Whether the ends of lines change from height to height: some wall or edge is not upright. */
-function isSlanted({ frame }: Turn): boolean {
+export function isSlanted({ frame }: Turn): boolean {
   const room = frame.lastAcross - frame.firstAcross;
   if (room <= 0) return false;
   const ends = new Set<number>();

@@ -1,0 +1,48 @@
+import type { Regret } from "./outlook-regret.ts";
+import type { Coverage, LearningSpeed, YearSpeed } from "./outlook-speed.ts";
+
+export type OutlookRecord = {
+  readonly classes: number;
+  readonly year: YearSpeed;
+  readonly learning: LearningSpeed;
+  readonly coverage: readonly Coverage[];
+  readonly regret: readonly { readonly hope: number; readonly rules: readonly Regret[] }[];
+};
+
+export function outlookInWords({ year, learning, coverage, regret }: OutlookRecord): string {
+  return [
+    `A year's band of ${year.sessions} sessions: ${ms(year.ms)}; at one rate off by ${year.off.toFixed(1)} people at most, ` +
+      `for which plain simulation takes ${year.peer.runs} years and ${ms(year.peer.ms)}.`,
+    `Learning from ${learning.sessions} sessions: ${ms(learning.ms)}, ${learning.draws} draws worth ${learning.effective.toFixed(0)}; ` +
+      `the prior's draws alone take ${learning.peer.draws}, worth ${learning.peer.effective.toFixed(0)}, and ${ms(learning.peer.ms)}.`,
+    ...coverage.map(
+      (it) =>
+        `Bands of eight of ten after ${it.recorded} sessions, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
+        `heads of 24 weeks ${percent(it.heads)}, newcomers ${percent(it.newcomers)}.`,
+    ),
+    ...regret.flatMap(({ hope, rules }) => [
+      "",
+      `True newcomers ${hope === 1 ? "as guessed" : `${hope} of the guess`}:              leaves  regret     ±  closed  wrongly`,
+      ...rules.map(lineOf),
+    ]),
+  ].join("\n");
+}
+
+function lineOf(it: Regret): string {
+  return [
+    it.rule.padEnd(40),
+    it.leaves.toFixed(0).padStart(8),
+    it.regret.toFixed(0).padStart(8),
+    it.standardError.toFixed(0).padStart(6),
+    percent(it.closed).padStart(8),
+    percent(it.closedWrongly).padStart(9),
+  ].join("");
+}
+
+function ms(value: number): string {
+  return `${value.toFixed(1)} ms`;
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(0)} %`;
+}

@@ -1,0 +1,171 @@
+import {
+  type KeepAdvice,
+  keepOrClose,
+  lookAhead,
+  learnedRoll,
+  levelled,
+  priorDraw,
+  ratesOf,
+  type RollDraw,
+  type RollGuess,
+  type RollQuestion,
+  rollPrior,
+  seasonOf,
+  USUAL_SEASON,
+} from "#core/outlook";
+import { simulateRoll } from "#testing";
+import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
+import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import type { RandomGenerator } from "pure-rand/types/RandomGenerator";
+import { type ClassRun, type Rule, rules } from "./outlook-rules.ts";
+
+/** A class in a hall that is charged by the session, over two teaching years; amounts in pounds. */
+const scene = {
+  sessions: 80,
+  capacity: 14,
+  margin: 7.7,
+  cost: 31,
+  exitCost: 25,
+  /** sessions between two dates on which notice can be given, at every half-term, and until it takes effect */
+  noticeEvery: 6,
+  noticeFor: 4,
+  term: 12,
+  alike: 4,
+} as const;
+
+/** What she guesses: trade's planning figures. */
+const guess: RollGuess = { newcomers: 1, stays: 0.4, attends: 0.65, leaves: 0.02, onRoll: null };
+
+/** Months of 40 teaching weeks from September; closed at Christmas, Easter and in August. */
+const autumn = [9, 9, 9, 9, 10, 10, 10, 10, 11, 11, 11, 11, 12, 12, 1, 1, 1, 1, 2, 2];
+const spring = [2, 3, 3, 3, 3, 4, 4, 5, 5, 5, 5, 6, 6, 6, 6, 6, 7, 7, 7, 7];
+const months: readonly number[] = [...autumn, ...spring];
+
+const season = levelled(USUAL_SEASON);
+const monthOf = (session: number): number => months[session % months.length] ?? 9;
+const seasons = Array.from({ length: scene.sessions }, (_, at) => seasonOf(season, monthOf(at)));
+
+export type Regret = {
+  readonly rule: string;
+  /** pounds a class that the rule leaves, and how much less than knowing the rates from the start */
+  readonly leaves: number;
+  readonly regret: number;
+  readonly standardError: number;
+  /** classes closed within the two years, and of those that would have paid */
+  readonly closed: number;
+  readonly closedWrongly: number;
+};
+
+/** The rules on the same simulated classes; `hope` multiplies the true newcomers that her guess promises. */
+export function measureRegret(classes: number, seed: number, hope: number): readonly Regret[] {
+  const random = xoroshiro128plus(seed);
+  const runs = Array.from({ length: classes }, (_, at) => simulatedClass(random, hope, seed + at));
+  return rules.map((rule) => regretOf(rule, runs));
+}
+
+function simulatedClass(random: RandomGenerator, hope: number, seed: number): ClassRun {
+  const point = Array.from({ length: 4 }, () => uniformFloat64(random));
+  const drawn = ratesOf(priorDraw(rollPrior(guess), point));
+  const truth = { ...drawn, newcomers: drawn.newcomers * hope };
+  const demand = simulateRoll({ ...truth, alike: scene.alike, seasons }, random).map((it) => it.demand);
+  const heads = demand.map((count) => Math.min(count, scene.capacity));
+  const expected = expectedHeads(truth);
+  return {
+    heads,
+    contributions: heads.map((count) => count * scene.margin - scene.cost),
+    expected: expected.map((count) => count * scene.margin - scene.cost),
+    looks: looksOf(heads, seed),
+  };
+}
+
+/** For each date of notice, what the product would say; worked out only for those who ask. */
+function looksOf(heads: readonly number[], seed: number): ClassRun["looks"] {
+  return heads.map((_, at) => {
+    const held = at + 1;
+    const ends = held + scene.noticeFor;
+    if (held % scene.noticeEvery !== 0 || ends >= scene.sessions) return null;
+    return () => lookedAt(heads.slice(0, held), seed);
+  });
+}
+
+const EFFORT = { each: 150, wanted: 80, rounds: 5, sample: 32 };
+const BREAK_EVEN = Math.ceil(scene.cost / scene.margin);
+
+function lookedAt(heads: readonly number[], seed: number): KeepAdvice {
+  const held = heads.length;
+  const asked: RollQuestion = {
+    guess,
+    alike: scene.alike,
+    before: [],
+    record: {
+      seen: heads.map((count) => ({ kind: count === scene.capacity ? "at least" : "exact", count })),
+      newcomers: heads.map(() => null),
+      seasons: seasons.slice(0, held),
+    },
+  };
+  const learned = learnedRoll(asked, seed, EFFORT);
+  const ahead = seasons
+    .slice(held, held + scene.noticeFor + scene.term)
+    .map((each) => ({ season: each, capacity: scene.capacity }));
+  const term = lookAhead(asked, learned.sample, ahead).sessions.slice(scene.noticeFor);
+  const plateauChance = learned.drawn.reduce(
+    (sum, { plateau, weight }) => sum + (plateau >= BREAK_EVEN ? weight : 0),
+    0,
+  );
+  const goingOn = term.reduce((sum, { mean }) => sum + mean * scene.margin - scene.cost, 0);
+  const intakeSeen = heads.some((_, at) => monthOf(at) === 1 || monthOf(at) === 9);
+  const { exitCost } = scene;
+  return keepOrClose({ sessionsHeld: held, intakeSeen, plateauChance, goingOn, otherUse: 0, exitCost });
+}
+
+function expectedHeads(truth: RollDraw): readonly number[] {
+  const asked: RollQuestion = {
+    guess,
+    alike: scene.alike,
+    before: [],
+    record: { seen: [], newcomers: [], seasons: [] },
+  };
+  const ahead = seasons.map((each) => ({ season: each, capacity: scene.capacity }));
+  return lookAhead(asked, [truth], ahead).sessions.map(({ mean }) => mean);
+}
+
+function regretOf({ name, closesAfter }: Rule, runs: readonly ClassRun[]): Regret {
+  const found = runs.map((run) => {
+    const stop = closesAfter(run, BREAK_EVEN);
+    const best = bestStop(run);
+    return {
+      leaves: leftBy(run.contributions, stop),
+      regret: leftBy(run.contributions, best) - leftBy(run.contributions, stop),
+      closed: stop !== null,
+      wrongly: stop !== null && best === null,
+    };
+  });
+  const mean = (of: (it: (typeof found)[number]) => number): number =>
+    found.reduce((sum, it) => sum + of(it), 0) / found.length;
+  const regret = mean((it) => it.regret);
+  const variance = mean((it) => (it.regret - regret) ** 2);
+  return {
+    rule: name,
+    leaves: mean((it) => it.leaves),
+    regret,
+    standardError: Math.sqrt(variance / found.length),
+    closed: mean((it) => (it.closed ? 1 : 0)),
+    closedWrongly: mean((it) => (it.wrongly ? 1 : 0)),
+  };
+}
+
+/** What all sessions leave when notice is given after so many of them; never: null. */
+function leftBy(contributions: readonly number[], stop: number | null): number {
+  const until = stop === null ? contributions.length : Math.min(contributions.length, stop + scene.noticeFor);
+  const sum = contributions.slice(0, until).reduce((total, each) => total + each, 0);
+  return stop === null ? sum : sum - scene.exitCost;
+}
+
+/** By somebody who knows the rates, but not the luck: the date of notice with the greatest expectation. */
+function bestStop({ expected }: ClassRun): number | null {
+  const dates = expected.flatMap((_, at) => ((at + 1) % scene.noticeEvery === 0 ? [at + 1] : []));
+  return dates.reduce<number | null>(
+    (best, date) => (leftBy(expected, date) > leftBy(expected, best) ? date : best),
+    null,
+  );
+}

@@ -1,0 +1,31 @@
+// A year's band, learning from a register, how often the bands hold, and what advice is worth beside rules of thumb.
+// npm run bench -- outlook [--json] [--classes 40, for the last two; 120 in docs/keep-or-close.md] [--seed 1]
+import { parseArgs } from "node:util";
+import { machineNow } from "./machine.ts";
+import { outlookInWords } from "./outlook-in-words.ts";
+import { measureRegret } from "./outlook-regret.ts";
+import { measureCoverage, measureLearning, measureYear } from "./outlook-speed.ts";
+
+const { values } = parseArgs({
+  options: {
+    json: { type: "boolean", default: false },
+    classes: { type: "string", default: "40" },
+    seed: { type: "string", default: "1" },
+  },
+});
+
+const classes = Number(values.classes);
+const seed = Number(values.seed);
+const told = (what: string): void => console.error(what);
+
+told("a year’s band");
+const year = measureYear();
+told("learning from forty sessions");
+const learning = measureLearning();
+told(`bands on ${classes} simulated classes, after 12 and after 40 sessions`);
+const coverage = [12, 40].map((recorded) => measureCoverage(classes, recorded, seed));
+told(`advice on ${classes} simulated classes, as she guessed, and with half the newcomers`);
+const regret = [1, 0.5].map((hope) => ({ hope, rules: measureRegret(classes, seed, hope) }));
+
+const record = { bench: "outlook", machine: machineNow(), classes, seed, year, learning, coverage, regret };
+console.log(values.json ? JSON.stringify(record, null, 2) : outlookInWords(record));
