@@ -15,12 +15,14 @@ type Laid = { readonly mats: readonly ArrangedMatPlan["mats"][number][]; readonl
 type Ways = { readonly run: Point; readonly step: Point };
 
 const SIZE = 6.5;
+/** What a figure takes to either side of its line, in millimetres of paper. */
+const HALF_A_FIGURE = 0.9;
 /** The figures are rounded to the millimetre, and a corner may be half of one off. */
 const ON_WALL = 2;
 
 /**
- * The figures of the set-out on the drawing: along a line with the most mats, from a wall that no other mat stands
- * before where there is such a line, and from line to line.
+ * The figures of the set-out on the drawing: along a line with the most mats, from a wall where that can be, and from
+ * line to line; each only where no mat lies under its line or its figure.
  */
 export function chainMarks(
   view: PlanView,
@@ -32,13 +34,15 @@ export function chainMarks(
   const byCount = lines.toSorted((a, b) => b.mats.length - a.mats.length);
   const [longest] = byCount;
   const ways = longest === undefined ? null : waysOf(lines, longest);
-  if (longest === undefined || ways === null) return [];
-  const chains = byCount.map((line) => alongLine(hall, line, ways, view));
-  const free = chains.find(({ wall }) => wall !== null && !crossesMat(hall, plan, wall));
-  const along = free === undefined ? (chains[0]?.centres ?? []) : [...wallOf(free), ...free.centres];
+  if (ways === null) return [];
+  const isFree = (links: readonly Link[]): boolean =>
+    !links.some((link) => crossesMat(hall, plan, link, HALF_A_FIGURE * view.ratio));
+  const chains = byCount.map((line) => alongLine(hall, line, ways, view)).filter((it) => isFree(it.centres));
+  const fromWall = chains.find(({ wall }) => wall !== null && isFree([wall]));
+  const along =
+    fromWall === undefined ? (chains[0]?.centres ?? []) : [...wallOf(fromWall), ...fromWall.centres];
   const across = acrossLines(hall, lines, ways, view);
-  const clear = across.some((link) => crossesMat(hall, plan, link)) ? [] : across;
-  return [along, clear].flatMap((links) => linkMarks(links, view, units));
+  return [along, isFree(across) ? across : []].flatMap((links) => linkMarks(links, view, units));
 }
 
 /** The mats of each line with its figures; none where mats do not stand in lines. */
@@ -92,11 +96,11 @@ function wallOf({ wall }: Along): readonly Link[] {
   return wall === null ? [] : [wall];
 }
 
-function crossesMat({ mat }: Hall, { mats }: ArrangedMatPlan, { from, to }: Link): boolean {
+function crossesMat({ mat }: Hall, { mats }: ArrangedMatPlan, { from, to }: Link, beside: number): boolean {
   return mats.some((placed) => {
     const [a, b] = [from, to].map((point) => inMatFrame(placed, point));
     if (a === undefined || b === undefined) return false;
-    return edgeDistance([a, b], frameBox(mat.length - 20, mat.width - 20)) === 0;
+    return edgeDistance([a, b], frameBox(mat.length + 2 * beside, mat.width + 2 * beside)) === 0;
   });
 }
 
@@ -118,33 +122,36 @@ function frameBox(length: number, width: number): readonly Point[] {
 /** How far beside its first mat a line still belongs to the chain of another, in millimetres. */
 const NEAR = 1200;
 
-/** From the wall to the near edge of the first line, and from near edge to near edge, beside the first mats. */
+/** From the wall to the near edge of the first line, and from near edge to near edge, beside where the mats begin. */
 function acrossLines(
   hall: Hall,
   lines: readonly Laid[],
   { run, step }: Ways,
   view: PlanView,
 ): readonly Link[] {
-  const sorted = lines.toSorted((a, b) => a.figures.from - b.figures.from);
-  const [nearest] = sorted;
+  const [nearest] = lines.toSorted((a, b) => a.figures.from - b.figures.from);
   const first = nearest?.mats[0];
   if (nearest === undefined || first === undefined) return [];
   const [halfRun, halfStep] = halves(hall, first.angle, run);
-  const beside = Math.min(2.2 * view.ratio, Math.max(0, nearest.figures.first * 0.3));
-  const edge = stepped(stepped(first.centre, run, -halfRun - beside), step, -halfStep);
+  // how much further on than the nearest line another one begins; lines of another wing stay out of it
+  const later = ({ mats: [mat] }: Laid): number =>
+    mat === undefined ? Infinity : dot(mat.centre, run) - dot(first.centre, run);
+  const beside = lines.filter((it) => Math.abs(later(it)) <= NEAR);
+  const inOrder = beside.toSorted((a, b) => a.figures.from - b.figures.from);
+  const room = Math.min(...inOrder.map((it) => it.figures.first)) * 0.3;
+  const back = Math.min(0, ...inOrder.map(later)) - halfRun - Math.min(2.2 * view.ratio, Math.max(0, room));
+  const edge = stepped(stepped(first.centre, run, back), step, -halfStep);
   const wall = stepped(edge, step, -nearest.figures.from);
-  // lines of another wing stay out of it
-  const along = ([x, y]: Point): number => x * run[0] + y * run[1];
-  const inOrder = sorted.filter(({ mats }) => {
-    const places = mats.map((mat) => along(mat.centre) - along(edge));
-    return Math.min(...places) - halfRun <= NEAR && Math.max(...places) + halfRun >= -NEAR;
-  });
   const at = (from: number): Point => stepped(edge, step, from - nearest.figures.from);
   const links = inOrder.slice(1).flatMap(({ figures }, index): readonly Link[] => {
     const before = inOrder[index]?.figures.from ?? 0;
     return figures.from - before < 1 ? [] : [{ from: at(before), to: at(figures.from) }];
   });
   return withinWalls(hall, isOnWall(hall, wall) ? [{ from: wall, to: edge }, ...links] : links);
+}
+
+function dot(a: Point, b: Point): number {
+  return a[0] * b[0] + a[1] * b[1];
 }
 
 /** Up to where it would leave the floor, as it does past the end of a wing. */

@@ -196,6 +196,28 @@ test("PAPER-5: what stands on the floor has the letters of the drawing, alike th
   ]);
 });
 
+test("PAPER-5: a place for a wheelchair has the number that the hall gives it, and its way is told with it", () => {
+  const hall = aHall();
+  const zones = [
+    {
+      label: "Place for a wheelchair",
+      outline: box(500, 9000, 1500, 2000),
+      place: { number: 2, part: "bay" as const },
+    },
+    { label: "Way to it", outline: box(500, 1000, 900, 8000), place: { number: 2, part: "way" as const } },
+  ];
+  const sheet = aHallSheet({ ...hall, keepClear: zones });
+  expect(sheet.named.keepClear).toEqual(["P2", ""]);
+  expect(itemsOf(sheet, "Doors and ways out")[0]).toBe(
+    "P2 Place for a wheelchair: 1.50 m wide and 2.00 m deep at the front left. Keep it and its way to a door, dotted too, clear of mats.",
+  );
+});
+
+test("PAPER-5: a name longer than any hall’s is shortened in the title", () => {
+  const { title } = aHallSheet(aHall({ name: "Hall ".repeat(100) }));
+  expect([title.length, title.endsWith("…")]).toEqual([120, true]);
+});
+
 test("PAPER-5: more than ten kinds of things are run together, none left out", () => {
   const fixtures = Array.from({ length: 28 }, (_, index) => ({
     label: `Thing ${index}`,

@@ -18,8 +18,10 @@ export function hallSheet(input: HallSheetInput): HallSheet {
   const named = shapeNames(hall);
   const ways = wayWords(input, named);
   return {
-    title: hall.name,
-    under: [input.className ?? "", input.address ?? ""].filter((it) => it.trim() !== ""),
+    title: shortened(hall.name, 120),
+    under: [input.className ?? "", input.address ?? ""]
+      .filter((it) => it.trim() !== "")
+      .map((it) => shortened(it, 240)),
     lead: leadWords(input),
     hall,
     plan,
@@ -40,6 +42,12 @@ export function hallSheet(input: HallSheetInput): HallSheet {
     locale,
     madeOn: madeOn.iso,
   };
+}
+
+/** A name longer than any hall's would push the plan off the page. */
+function shortened(text: string, most: number): string {
+  const letters = Array.from(text.trim().replace(/\s+/g, " "));
+  return letters.length <= most ? letters.join("") : `${letters.slice(0, most - 1).join("")}…`;
 }
 
 function numberWords({ plan }: HallSheetInput): readonly string[] {

@@ -7,9 +7,14 @@ const SIZE = 7;
 
 /**
  * What each thing is called: its short name with its label where that has room, else the short name by itself. A name
- * that would lie on another one moves aside.
+ * that would lie on another one, or on a figure, moves aside as long as it stays in the room of the drawing.
  */
-export function labelMarks(cut: (shape: Polygon) => Polygon, { hall, named }: HallSheet): readonly Mark[] {
+export function labelMarks(
+  cut: (shape: Polygon) => Polygon,
+  { hall, named }: HallSheet,
+  drawnBefore: readonly Mark[],
+  room: Box,
+): readonly Mark[] {
   const areas = [
     ...hall.keepClear.map(({ label, outline }, index) => ({
       name: named.keepClear[index] ?? "",
@@ -24,17 +29,27 @@ export function labelMarks(cut: (shape: Polygon) => Polygon, { hall, named }: Ha
   ];
   const teacher =
     hall.teacher === null ? [] : [{ name: "", label: "Teacher", outline: hall.teacher.outline }];
-  const taken: Box[] = [];
-  const drawn = [...areas, ...teacher].filter((it) => cut(it.outline).length > 2);
+  const taken: Box[] = drawnBefore.flatMap((mark) => (mark.kind === "text" ? [boxOf(mark)] : []));
+  const drawn = [...areas.filter((it) => it.name !== ""), ...teacher].filter(
+    (it) => cut(it.outline).length > 2,
+  );
   return drawn.map(({ name, label, outline }) => {
     const mark = labelMark(cut(outline), name, label);
-    const moved = asides(mark).find((it) => taken.every((box) => apart(boxOf(it), box))) ?? mark;
+    const moved =
+      asides(mark).find((it) => isWithin(boxOf(it), room) && taken.every((box) => apart(boxOf(it), box))) ??
+      mark;
     taken.push(boxOf(moved));
     return moved;
   });
 }
 
-type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+/** On the paper, in millimetres. */
+export type Box = {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+};
 
 function boxOf(mark: TextMark): Box {
   const { width, height } = textBox(mark);
@@ -48,6 +63,10 @@ function apart(one: Box, other: Box): boolean {
   return (
     one.right <= other.left || other.right <= one.left || one.bottom <= other.top || other.bottom <= one.top
   );
+}
+
+function isWithin(box: Box, room: Box): boolean {
+  return box.left >= room.left && box.right <= room.right && box.top >= room.top && box.bottom <= room.bottom;
 }
 
 /** Where it is, then one and two of its heights up and down, then one of its widths to either side. */

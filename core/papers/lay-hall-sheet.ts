@@ -6,11 +6,12 @@ import { columnsRound, type PageForm, pageForms } from "./page-forms.ts";
 import { onePage, type PagePlan, severalPages } from "./page-parts.ts";
 import { figureSize } from "./plan-figure.ts";
 import { sectionBlocks } from "./sheet-blocks.ts";
-import type { Paper, PaperSize } from "./paper-types.ts";
-import { flowText } from "./text-flow.ts";
+import type { Paper, PaperPart, PaperSize } from "./paper-types.ts";
+import { type Column, flowText } from "./text-flow.ts";
 
 /** Points, the largest first; under 8 pt words are not read in a dim hall. */
-const typeSizes = [10, 9.5, 9, 8.5, 8];
+const LEAST_TYPE = 8;
+const typeSizes = [10, 9.5, 9, 8.5, LEAST_TYPE];
 
 /**
  * The sheet on paper: one page, upright or lying, with the drawing at the largest scale of a ruler that leaves room
@@ -39,11 +40,24 @@ function planAt(
 ): readonly PagePlan[] {
   const round = columnsRound(form, figureSize(sheet, scale), place);
   if (round === null) return [];
+  // most scales that are too large fail here at once
+  if (wordsAt(sheet, round.columns, scale, LEAST_TYPE) === null) return [];
   for (const typeSize of typeSizes) {
-    const flowed = flowText(sectionBlocks(sheet, typeSize, scale.ratio), round.columns);
-    if (flowed.rest.length > 0) continue;
-    const worth = (typeSize - 8) / 3 - Math.log2(scale.ratio) + (form.lying ? 0 : 0.05);
-    return [{ form, scale, typeSize, figure: round.figure, words: flowed.parts, worth }];
+    const words = wordsAt(sheet, round.columns, scale, typeSize);
+    if (words === null) continue;
+    const worth = (typeSize - LEAST_TYPE) / 3 - Math.log2(scale.ratio) + (form.lying ? 0 : 0.05);
+    return [{ form, scale, typeSize, figure: round.figure, words, worth }];
   }
   return [];
+}
+
+/** Null where they do not fit. */
+function wordsAt(
+  sheet: HallSheet,
+  columns: readonly Column[],
+  scale: DrawingScale,
+  typeSize: number,
+): readonly PaperPart[] | null {
+  const { parts, rest } = flowText(sectionBlocks(sheet, typeSize, scale.ratio), columns);
+  return rest.length > 0 ? null : parts;
 }

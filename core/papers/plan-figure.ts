@@ -1,11 +1,11 @@
-import type { ArrangedMatPlan, DoorSwing } from "#core/hall";
+import type { ArrangedMatPlan, DoorSwing, Hall } from "#core/hall";
 import type { Point, Polygon } from "#kernels/geometry";
 import { areaMarks, doorMarks } from "./area-marks.ts";
 import { chainMarks } from "./chain-marks.ts";
 import type { DrawingScale } from "./drawing-scale.ts";
 import type { HallSheet } from "./hall-sheet-types.ts";
 import { keyMarks, scaleBarMarks, type Strip } from "./key-marks.ts";
-import { labelMarks } from "./label-marks.ts";
+import { type Box, labelMarks } from "./label-marks.ts";
 import { matMarks } from "./mat-marks.ts";
 import { paperNames } from "./paper-size.ts";
 import type { Mark, PaperSize } from "./paper-types.ts";
@@ -65,10 +65,10 @@ function drawnHall(sheet: HallSheet, view: PlanView): readonly Mark[] {
   const isDrawn = ({ hinge, closed, open }: DoorSwing): boolean =>
     [hinge, closed, open].every((point) => cut([point]).length === 1);
   const words = sheet.sections.flatMap((it) => it.items).join(" ");
-  return [
-    ...hall.keepClear.flatMap((it) => areaMarks("clear", cut(it.outline))),
+  const marks = [
     ...(hall.teacher === null ? [] : areaMarks("teacher", cut(hall.teacher.outline))),
     ...middleMarks(cut, plan),
+    ...hall.keepClear.flatMap((it) => areaMarks("clear", cut(it.outline))),
     ...hall.fixtures.flatMap((it) => areaMarks(it.movable ? "moves" : "stays", cut(it.outline))),
     ...matMarks(view, hall, plan, sheet.inTheWay),
     ...centreMarks(view, plan),
@@ -79,8 +79,15 @@ function drawnHall(sheet: HallSheet, view: PlanView): readonly Mark[] {
     ...wallDimensionMarks(view, hall, units),
     ...cornerMarks(view, hall, words),
     ...chainMarks(view, hall, plan, units),
-    ...labelMarks(cut, sheet),
   ];
+  return [...marks, ...labelMarks(cut, sheet, marks, roomOf(view, hall))];
+}
+
+/** The floor's bounds and a little round them. */
+function roomOf(view: PlanView, { outline }: Hall): Box {
+  const { width, height } = planExtent(outline, view.ratio);
+  const [left, top] = [view.left - BEYOND, view.top - BEYOND];
+  return { left, top, right: left + width + 2 * BEYOND, bottom: top + height + 2 * BEYOND };
 }
 
 /** What two banks leave clear between them. */

@@ -9,7 +9,16 @@ export function headBlocks({ title, under, lead }: HallSheet): readonly Block[] 
     { role: "title", text: title, size: 19, weight: "bold", before: 0 },
     ...under.map((text): Block => ({ role: "paragraph", text, size: 10, weight: "regular", before: 0 })),
     { role: "paragraph", text: posted, size: 12, weight: "bold", before: 1.5 },
-    ...others.map((text): Block => ({ role: "paragraph", text, size: 10.5, weight: "regular", before: 0.6 })),
+    ...others.map(
+      // how many to lay where that is fewer than are drawn must not be missed
+      (text, index): Block => ({
+        role: "paragraph",
+        text,
+        size: 10.5,
+        weight: index === 0 ? "regular" : "bold",
+        before: 0.6,
+      }),
+    ),
   ];
 }
 

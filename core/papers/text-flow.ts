@@ -36,36 +36,55 @@ export function blockHeight(block: Block, width: number): number {
   return linesOf(block, width).length * lineHeight(block);
 }
 
-/** Fills one column after another. A heading stays with what follows it; a block is only broken where a whole column is too short for it. */
+/** A block of more lines than this may be broken between columns, this many of its lines at least before the break. */
+const LONG = 8;
+const TOGETHER = 3;
+
+/**
+ * Fills one column after another. A heading stays with what follows it; only a long block is broken, or one that a
+ * whole column is too short for.
+ */
 export function flowText(blocks: readonly Block[], columns: readonly Column[]): Flowed {
   const parts: PaperPart[] = [];
+  const waiting = [...blocks];
   let [at, y] = [0, 0];
-  for (const [index, block] of blocks.entries()) {
-    for (;;) {
-      const column = columns[at];
-      if (column === undefined) return { parts, rest: blocks.slice(index) };
-      const top = y === 0 ? 0 : y + block.before;
-      const height = blockHeight(block, column.width);
-      const next = block.role === "heading" ? blocks[index + 1] : undefined;
-      const following = next === undefined ? 0 : next.before + blockHeight(next, column.width);
-      // at the top of a column a heading may stand before something too long for the rest of it
-      const after = y === 0 ? Math.min(following, column.height / 2) : following;
-      if (top + height + after <= column.height) {
-        parts.push(blockPart(block, column, top));
-        y = top + height;
-        break;
-      }
-      if (y === 0 && height > column.height) {
-        const { now, later } = brokenBlock(block, column);
-        if (now !== null) parts.push(blockPart(now, column, 0));
-        const rest = [...(later === null ? [] : [later]), ...blocks.slice(index + 1)];
-        const flowed = flowText(rest, columns.slice(at + 1));
-        return { parts: [...parts, ...flowed.parts], rest: flowed.rest };
-      }
-      [at, y] = [at + 1, 0];
+  for (;;) {
+    const [block, ...after] = waiting;
+    if (block === undefined) return { parts, rest: [] };
+    const column = columns[at];
+    if (column === undefined) return { parts, rest: waiting };
+    const top = y === 0 ? 0 : y + block.before;
+    const { now, later } = brokenBlock(block, column, top);
+    const whole =
+      later === null &&
+      top + blockHeight(block, column.width) + followed(block, after, column) <= column.height;
+    if (now !== null && (whole || mayBreak(block, column, y))) {
+      parts.push(blockPart(now, column, top));
+      waiting.splice(0, 1, ...(later === null ? [] : [later]));
+      y = top + blockHeight(now, column.width);
+      if (later === null) continue;
     }
+    [at, y] = [at + 1, 0];
   }
-  return { parts, rest: [] };
+}
+
+/** What has to follow a heading in its column: what comes next, or its beginning where it is long; all lines to write on. */
+function followed(block: Block, after: readonly Block[], column: Column): number {
+  const [next] = after;
+  if (block.role !== "heading" || next === undefined) return 0;
+  const end = after.findIndex((it) => it.blank !== true);
+  const blanks = after.slice(0, end < 0 ? after.length : end);
+  if (blanks.length > 0)
+    return blanks.reduce((sum, it) => sum + it.before + blockHeight(it, column.width), 0);
+  const lines = linesOf(next, column.width).length;
+  return next.before + (lines > LONG ? TOGETHER : lines) * lineHeight(next);
+}
+
+function mayBreak(block: Block, column: Column, y: number): boolean {
+  const lines = linesOf(block, column.width).length;
+  const tooLong = y === 0 && lines * lineHeight(block) > column.height;
+  const room = Math.floor((column.height - y - block.before) / lineHeight(block));
+  return tooLong || (lines > LONG && room >= TOGETHER);
 }
 
 function lineHeight({ size }: Block): number {
@@ -78,12 +97,13 @@ function linesOf({ text, size, weight, hanging = 0 }: Block, width: number): rea
   return [first, ...brokenText(others.join(" "), width - hanging, size, weight)];
 }
 
-/** As many lines as the column has room for, and the rest as a block of its own. */
-function brokenBlock(block: Block, column: Column): { now: Block | null; later: Block | null } {
+/** As many lines as the column has room for below `top`, and the rest as a block of its own. */
+function brokenBlock(block: Block, column: Column, top: number): { now: Block | null; later: Block | null } {
   const lines = linesOf(block, column.width);
-  const room = Math.floor(column.height / lineHeight(block) + 1e-9);
+  const room = Math.max(0, Math.floor((column.height - top) / lineHeight(block) + 1e-9));
+  if (lines.length <= room) return { now: block, later: null };
   const part = (some: readonly string[]): Block | null =>
-    some.length === 0 ? null : { ...block, text: some.join(" ") };
+    some.length === 0 ? null : { ...block, text: some.join(" ").replaceAll("\u00A0", " "), before: 0 };
   return { now: part(lines.slice(0, room)), later: part(lines.slice(room)) };
 }
 

@@ -35,32 +35,35 @@ function byLetter(widths: LetterWidths): ReadonlyMap<string, number> {
  * between letters. Always at least one line.
  */
 export function brokenText(text: string, width: number, size: number, weight: Weight): readonly string[] {
-  const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
+  const wide = (piece: string): number => textWidth(piece, size, weight);
+  const space = wide(" ");
   const lines: string[] = [];
-  let line = "";
+  let [line, length] = ["", 0];
   for (const word of text.split(" ").filter((it) => it !== "")) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (fits(longer)) {
-      line = longer;
+    const needed = wide(word);
+    if (line !== "" && length + space + needed <= width) {
+      [line, length] = [`${line} ${word}`, length + space + needed];
       continue;
     }
     if (line !== "") lines.push(line);
-    const pieces = fits(word) ? [word] : brokenWord(word, fits);
+    const pieces = needed <= width ? [word] : brokenWord(word, width, wide);
     lines.push(...pieces.slice(0, -1));
     line = pieces.at(-1) ?? "";
+    length = pieces.length === 1 ? needed : wide(line);
   }
   return [...lines, line];
 }
 
-function brokenWord(word: string, fits: (line: string) => boolean): readonly string[] {
+function brokenWord(word: string, width: number, wide: (piece: string) => number): readonly string[] {
   const pieces: string[] = [];
-  let piece = "";
+  let [piece, length] = ["", 0];
   for (const letter of word) {
-    if (piece !== "" && !fits(piece + letter)) {
+    const needed = wide(letter);
+    if (piece !== "" && length + needed > width) {
       pieces.push(piece);
-      piece = "";
+      [piece, length] = ["", 0];
     }
-    piece += letter;
+    [piece, length] = [piece + letter, length + needed];
   }
   return [...pieces, piece];
 }

@@ -5,6 +5,7 @@ import {
   doorInWall,
   type Hall,
   hallFrame,
+  type KeepClear,
   matsInWords,
   placeWords,
   wallInWords,
@@ -34,17 +35,23 @@ export function wayWords(input: HallSheetInput, named: NamedShapes): Ways {
 }
 
 function zoneItems(hall: Hall, named: NamedShapes, units: LengthUnits): readonly string[] {
-  const frame = hallFrame(hall);
-  return hall.keepClear.map((zone, index) => {
-    const name = `${named.keepClear[index] ?? ""} ${zone.label}`;
-    const place = placeWords(zone.outline, hall, frame);
-    if (zone.door === undefined)
-      return `${name}: keep clear ${sizeOnFloor(zone.outline, frame, units)} ${place}.`;
-    const door = doorInWall(hall.outline, zone);
-    const width = door?.width ?? distance(zone.door.hinge, zone.door.closed);
-    const where = door === null ? place : `in ${wallInWords(hall.outline, frame, door.wall)}`;
-    return `${name}: ${saidLength(width, units)} wide, ${where}. Keep its swing clear.`;
+  return hall.keepClear.flatMap((zone, index) => {
+    const name = named.keepClear[index] ?? "";
+    return name === "" ? [] : [`${name} ${zone.label}: ${zoneWords(hall, zone, units)}`];
   });
+}
+
+function zoneWords(hall: Hall, zone: KeepClear, units: LengthUnits): string {
+  const frame = hallFrame(hall);
+  const where = placeWords(zone.outline, hall, frame);
+  const size = sizeOnFloor(zone.outline, frame, units);
+  if (zone.place !== undefined)
+    return `${size} ${where}. Keep it and its way to a door, dotted too, clear of mats.`;
+  if (zone.door === undefined) return `keep clear ${size} ${where}.`;
+  const door = doorInWall(hall.outline, zone);
+  const width = door?.width ?? distance(zone.door.hinge, zone.door.closed);
+  const wall = door === null ? where : `in ${wallInWords(hall.outline, frame, door.wall)}`;
+  return `${saidLength(width, units)} wide, ${wall}. Keep its swing clear.`;
 }
 
 function distance(a: readonly [number, number], b: readonly [number, number]): number {

@@ -89,6 +89,7 @@ function Sheet({ practiceId, practice, hallId, opened, forClass = null, classId,
         </div>
         <SheetButtons
           paper={paper}
+          searched={state.kind === "ready" && state.view.sheet.plan.arrangement === "most"}
           size={size}
           choose={setSize}
           address={pdfAddress(practiceId, hallId, size, classId)}

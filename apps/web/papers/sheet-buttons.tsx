@@ -3,6 +3,8 @@ import { ChoiceField } from "../fields/choice-field.tsx";
 
 type Props = {
   readonly paper: Paper | null;
+  /** each search for the most mats may end elsewhere */
+  readonly searched: boolean;
   readonly size: PaperSize;
   readonly choose: (size: PaperSize) => void;
   /** where the server hands out the PDF */
@@ -12,7 +14,7 @@ type Props = {
 };
 
 /** To print, to take away as a file, and for which paper. */
-export function SheetButtons({ paper, size, choose, address, saved }: Props) {
+export function SheetButtons({ paper, searched, size, choose, address, saved }: Props) {
   return (
     <div className="stack-close measure no-print">
       <ChoiceField
@@ -34,7 +36,7 @@ export function SheetButtons({ paper, size, choose, address, saved }: Props) {
       </p>
       {paper === null ? null : (
         <p className="small soft">
-          {howItPrints(paper)} {whatThePdfIs(paper, saved)}
+          {howItPrints(paper)} {whatThePdfIs(paper, saved, searched)}
         </p>
       )}
     </div>
@@ -47,10 +49,12 @@ function howItPrints({ pages, width, height, scale }: Paper): string {
   return `It takes ${count}${lies}, drawn 1:${scale}. Print at 100 % (“actual size”) and check the scale bar with a ruler.`;
 }
 
-function whatThePdfIs(paper: Paper, saved: boolean): string {
+function whatThePdfIs(paper: Paper, saved: boolean, searched: boolean): string {
   const missing = missingLetters(paper);
   if (missing.length > 0)
     return `The PDF has no letter for ${missing.join(" ")} and would have a question mark there: print this page instead.`;
   if (!saved) return "The PDF is made from what is saved: wait until this page is.";
+  if (searched)
+    return "The server searches for the PDF anew and may lay mats elsewhere than this page: use one of the two, not both.";
   return "The PDF comes from the server; with no signal print this page instead.";
 }

@@ -11,8 +11,8 @@ export function SheetWords({ sheet, paper }: Props) {
   return (
     <div className="sheet-words">
       <p className="answer">{posted}</p>
-      {others.map((says) => (
-        <p key={says}>{boundFigures(says)}</p>
+      {others.map((says, index) => (
+        <p key={says}>{index === 0 ? boundFigures(says) : <strong>{says}</strong>}</p>
       ))}
       <div className="sheet-drawn">
         {figure === undefined ? null : <PaperFigure part={figure} />}
