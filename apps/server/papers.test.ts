@@ -41,6 +41,14 @@ it.each([
   expect([answer.statusCode, answer.json().problems[0].code]).toEqual([status, code]);
 });
 
+it("the contract says that it answers a PDF, or problems", async () => {
+  const { get } = await trialDemo();
+  const { paths } = (await get("/api/openapi.json")).json();
+  const { responses } = paths["/api/practices/{practice}/halls/{id}/hall-sheet.pdf"].get;
+  expect(Object.keys(responses["200"].content)).toEqual(["application/pdf"]);
+  expect(Object.keys(responses.default.content)).toEqual(["application/json"]);
+});
+
 it("a name in any letters and with quotes in it goes into the header whole", () => {
   // é is é and an accent; ł has no plain letter
   expect(shownAs('Café "Łódź".pdf')).toBe(

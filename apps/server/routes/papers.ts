@@ -26,7 +26,10 @@ export function paperRoutes(server: ServerWithContracts, store: Store, papers: P
         summary: "The hall sheet as a PDF, from what is saved",
         params: theHall,
         querystring: asked,
-        response: { 200: z.any().describe("application/pdf"), default: problemsContract },
+        response: {
+          200: { description: "The PDF", content: { "application/pdf": { schema: z.any() } } },
+          default: problemsContract,
+        },
       },
     },
     async (request, reply) => {
