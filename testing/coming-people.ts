@@ -34,3 +34,31 @@ export function comingPeople(
     return { firstDay, days: [...new Set(days)].filter((it) => it > firstDay && it <= span.until) };
   });
 }
+
+type WeeklyRates = {
+  readonly alpha: number;
+  readonly beta: number;
+  readonly gamma: number;
+  readonly delta: number;
+};
+
+/** The weeks in which each of some people came to a weekly class, drawn one by one from BG/BB; first weeks spread evenly. */
+export function weeklyPeople(
+  { alpha, beta, gamma, delta }: WeeklyRates,
+  people: number,
+  span: { readonly newFor: number; readonly weeks: number },
+  seed: number,
+): readonly (readonly number[])[] {
+  const random = xoroshiro128plus(seed);
+  const uniform = (): number => Math.max(Number.MIN_VALUE, uniformFloat64(random));
+  return Array.from({ length: people }, () => {
+    const first = Math.floor(uniform() * span.newFor);
+    const comes = betaQuantile(uniform(), alpha, beta);
+    const stops = betaQuantile(uniform(), gamma, delta);
+    const weeks = [first];
+    for (let week = first + 1; week < span.weeks && uniform() >= stops; week += 1) {
+      if (uniform() < comes) weeks.push(week);
+    }
+    return weeks;
+  });
+}

@@ -1,3 +1,4 @@
+import { type Moments, momentsOf } from "./bg-nbd.ts";
 import { type Fitted, mostLikely } from "./fitted.ts";
 import { logOfSum, risingLogs } from "./rising-logs.ts";
 
@@ -30,12 +31,24 @@ export function chanceThereAt(parameters: BgBb, seen: Taken, ahead: number): num
 
 /** Visits to expect in the next `ahead` chances. */
 export function expectedTaken(parameters: BgBb, seen: Taken, ahead: number): number {
+  return takenMoments(parameters, seen, ahead).mean;
+}
+
+/** The mean and the variance of the visits in the next `ahead` chances, as far as the parameters are right. */
+export function takenMoments(parameters: BgBb, seen: Taken, ahead: number): Moments {
   const { chances, taken } = mustBeTaken(seen);
-  const tables = tablesFor(parameters, chances + ahead + 1);
-  const each = tables.taking(taken + 1, chances + 1) - tables.logOf(seen);
-  let sum = 0;
-  for (let step = 1; step <= ahead; step += 1) sum += Math.exp(each + tables.staying(chances + step));
-  return sum;
+  const tables = tablesFor(parameters, chances + ahead + 2);
+  const one = tables.taking(taken + 1, chances + 1) - tables.logOf(seen);
+  const two = tables.taking(taken + 2, chances + 2) - tables.logOf(seen);
+  let mean = 0;
+  let pairs = 0;
+  for (let step = 1; step <= ahead; step += 1) {
+    const staying = tables.staying(chances + step);
+    mean += Math.exp(one + staying);
+    // who is there at this chance was there at every one before
+    pairs += 2 * (step - 1) * Math.exp(two + staying);
+  }
+  return momentsOf(mean, pairs);
 }
 
 /** The chance of at least one visit in the next `ahead` chances: seeing none is being seen like this for longer. */

@@ -28,10 +28,24 @@ export function chanceOfAnother(parameters: BgNbd, seen: Repeats, time: number):
 
 /** Visits to expect of this person in the next `time`. */
 export function expectedVisits(parameters: BgNbd, seen: Repeats, time: number): number {
+  return visitMoments(parameters, seen, time).mean;
+}
+
+/** The mean and the variance of this person's visits in the next `time`, as far as the parameters are right. */
+export function visitMoments(parameters: BgNbd, seen: Repeats, time: number): Moments {
   const { r, alpha, a, b } = parameters;
   // of one who still comes, what was seen turns the four into these
   const since = { r: r + seen.repeats, alpha: alpha + seen.span, a, b: b + seen.repeats };
-  return chanceStillComing(parameters, seen) * expectedRepeats(since, time);
+  const still = chanceStillComing(parameters, seen);
+  const { mean, pairs } = repeatMoments(since, time);
+  return momentsOf(still * mean, still * pairs);
+}
+
+export type Moments = { readonly mean: number; readonly variance: number };
+
+/** From the mean and E[N(N − 1)]: both grow with the chance that anything comes about at all. */
+export function momentsOf(mean: number, pairs: number): Moments {
+  return { mean, variance: Math.max(0, pairs + mean - mean ** 2) };
 }
 
 const MOST_TERMS = 300_000;
@@ -42,23 +56,35 @@ const MOST_TERMS = 300_000;
  * survival. So E = Σ P(N ≥ j) S(j − 1): every term is positive and no place is singular, unlike the form with
  * the hypergeometric function, which has poles at a = 1 and a + b = 1.
  */
-export function expectedRepeats({ r, alpha, a, b }: BgNbd, time: number): number {
+export function expectedRepeats(parameters: BgNbd, time: number): number {
+  return repeatMoments(parameters, time).mean;
+}
+
+/** The mean number of repeats N, and E[N(N − 1)] = 2 Σ (j − 1) P(N ≥ j). */
+function repeatMoments(
+  { r, alpha, a, b }: BgNbd,
+  time: number,
+): { readonly mean: number; readonly pairs: number } {
   if (!(time >= 0 && Number.isFinite(time))) throw new RangeError(`time: ${time}`);
   const share = time / (alpha + time);
-  const mean = (r * time) / alpha;
+  const usual = (r * time) / alpha;
   let logChance = -r * Math.log1p(time / alpha);
   let atLeast = -Math.expm1(logChance);
   let stays = 1;
-  let sum = 0;
+  let mean = 0;
+  let pairs = 0;
   for (let count = 1; count <= MOST_TERMS && atLeast > 0; count += 1) {
     const term = atLeast * stays;
-    sum += term;
-    if (count > mean && term < sum * 1e-16) break;
+    mean += term;
+    pairs += 2 * (count - 1) * term;
     logChance += Math.log(((r + count - 1) / count) * share);
-    atLeast -= Math.exp(logChance);
+    const chance = Math.exp(logChance);
+    // beyond the mean the chances fall as powers of the share; what is left of one keeps a rounding for ever
+    if (count > usual && (chance * count) / (1 - share) < mean * 1e-16) break;
+    atLeast -= chance;
     stays *= (b + count - 1) / (a + b + count - 1);
   }
-  return sum;
+  return { mean, pairs };
 }
 
 /** P(0), P(1) … P(most) repeat visits of somebody new in `time`. */

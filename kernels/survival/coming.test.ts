@@ -9,6 +9,7 @@ import {
   expectedTaken,
   fitBgBb,
   type Taken,
+  takenMoments,
 } from "./bg-bb.ts";
 import {
   type BgNbd,
@@ -18,6 +19,7 @@ import {
   expectedVisits,
   repeatChances,
   type Repeats,
+  visitMoments,
 } from "./bg-nbd.ts";
 import { bgNbdLogLikelihood, fitBgNbd } from "./fit-bg-nbd.ts";
 import { betaNet, gammaNet, over } from "./plain-integral.ts";
@@ -63,6 +65,25 @@ test("BG/NBD: likelihood, chance and visits to expect are what a plain sum over 
       expect(expectedVisits(parameters, seen, 12) / plain.visits).toBeCloseTo(1, 6);
     }),
     { numRuns: 12 },
+  );
+});
+
+test("BG/NBD: the variance of the visits ahead is that of the chances of 0, 1, 2 … of one who still comes, or none", () => {
+  fc.assert(
+    fc.property(four, seenPeople, (parameters, seen) => {
+      const still = chanceStillComing(parameters, seen);
+      const since = {
+        r: parameters.r + seen.repeats,
+        alpha: parameters.alpha + seen.span,
+        a: parameters.a,
+        b: parameters.b + seen.repeats,
+      };
+      const chances = repeatChances(since, 6, 3000);
+      const square = still * chances.reduce((sum, chance, count) => sum + chance * count ** 2, 0);
+      const { mean, variance } = visitMoments(parameters, seen, 6);
+      expect(variance / (square - mean ** 2)).toBeCloseTo(1, 5);
+    }),
+    { numRuns: 40 },
   );
 });
 
@@ -205,6 +226,30 @@ test("BG/BB: likelihood, chance and visits to expect are what a plain sum over c
       expect(chanceOfTaking(parameters, seen, 1)).toBeCloseTo(expectedTaken(parameters, seen, 1), 9);
     }),
     { numRuns: 30 },
+  );
+});
+
+test("BG/BB: the variance of the visits ahead is that of every way to take or leave the next five chances", () => {
+  fc.assert(
+    fc.property(four, takenPeople, ({ r: alpha, alpha: beta, a: gamma, b: delta }, seen) => {
+      const parameters = { alpha, beta, gamma, delta };
+      const before = bgBbLogLikelihood(parameters, seen);
+      let mean = 0;
+      let square = 0;
+      for (let way = 0; way < 32; way += 1) {
+        const weeks = Array.from({ length: 5 }, (_, bit) => ((way >> bit) & 1) === 1);
+        const more = weeks.filter(Boolean).length;
+        const last = more === 0 ? seen.last : seen.chances + weeks.lastIndexOf(true) + 1;
+        const after = { taken: seen.taken + more, last, chances: seen.chances + 5 };
+        const chance = Math.exp(bgBbLogLikelihood(parameters, after) - before);
+        mean += chance * more;
+        square += chance * more ** 2;
+      }
+      const moments = takenMoments(parameters, seen, 5);
+      expect(moments.mean).toBeCloseTo(mean, 9);
+      expect(moments.variance).toBeCloseTo(square - mean ** 2, 9);
+    }),
+    { numRuns: 40 },
   );
 });
 

@@ -15,6 +15,7 @@ export {
   chanceThereAt,
   expectedTaken,
   fitBgBb,
+  takenMoments,
   type Taken,
 } from "./bg-bb.ts";
 export {
@@ -23,8 +24,10 @@ export {
   chanceStillComing,
   expectedRepeats,
   expectedVisits,
+  type Moments,
   repeatChances,
   type Repeats,
+  visitMoments,
 } from "./bg-nbd.ts";
 export { fitBetaGeometric } from "./fit-beta-geometric.ts";
 export { bgNbdLogLikelihood, fitBgNbd } from "./fit-bg-nbd.ts";

@@ -4,7 +4,7 @@
 type Weighed = { readonly value: number; readonly weight: number };
 
 /** Beta(a, b) as weights on a net of logits; they add to one by division, not by a formula. */
-export function betaNet(a: number, b: number, step = 0.05): readonly Weighed[] {
+export function betaNet(a: number, b: number, step = 0.2): readonly Weighed[] {
   return normal(
     range(-150, 150, step).map((logit) => {
       const value = 1 / (1 + Math.exp(-logit));
@@ -15,7 +15,7 @@ export function betaNet(a: number, b: number, step = 0.05): readonly Weighed[] {
 }
 
 /** Gamma with shape r and rate alpha as weights on a net of logarithms. */
-export function gammaNet(r: number, alpha: number, step = 0.05): readonly Weighed[] {
+export function gammaNet(r: number, alpha: number, step = 0.1): readonly Weighed[] {
   return normal(
     range(-120, 8, step).map((log) => {
       const value = Math.exp(log);

@@ -36,6 +36,7 @@ export type PersonComing = {
   readonly stillComing: Banded | null;
   /** the chance of at least one visit in the weeks ahead */
   readonly comesAgain: Banded | null;
+  /** visits in the weeks ahead; by BG/BB weeks with a visit, which is the same for a weekly class */
   readonly expectedVisits: Banded | null;
 };
 

@@ -31,10 +31,12 @@ function fitSentences({ fit, cameAgain, expectedVisits, expectedOfNew, ahead }: 
     const few = cameAgain === 0 ? "Nobody" : cameAgain === 1 ? "Only one person" : `Only ${cameAgain} people`;
     return [`${few} came more than once: below ${LEAST_CAME_AGAIN} such people no chances are worked out.`];
   }
-  const visits = expectedVisits ?? 0;
+  const { value, low, high } = expectedVisits ?? { value: 0, low: 0, high: 0 };
   const weeks = counted(ahead, "teaching week");
+  const each = `${shortDecimal(value / ahead)} a week`;
   return [
-    `In the next ${weeks} these people may be expected to come ${shortDecimal(visits)} times in all, ${shortDecimal(visits / ahead)} a week; somebody new comes again ${shortDecimal(expectedOfNew ?? 0)} times in as many weeks.`,
+    `In the next ${weeks} these people may be expected to come ${counted(Math.round(value), "time")} in all, four times of five between ${Math.floor(low)} and ${Math.ceil(high)}; ${each}.`,
+    `Somebody new comes again ${shortDecimal(expectedOfNew ?? 0)} times in as many weeks.`,
     ...(fit.fitted.settled ? [] : ["The records do not settle these figures: read each of them as a guess."]),
   ];
 }

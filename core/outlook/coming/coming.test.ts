@@ -1,6 +1,6 @@
 import { dateOfDay, dayNumberOf } from "#kernels/calendar";
 import { fitBgNbd } from "#kernels/survival";
-import { comingPeople } from "#testing";
+import { comingPeople, weeklyPeople } from "#testing";
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { comingAnswer, comingJson } from "./coming-answer.ts";
@@ -228,4 +228,45 @@ test("COMING-11: what cannot be used is told, each at its place", () => {
   expect(before).toMatchObject({
     problems: [{ code: "visits-none", says: "Nobody was seen until that day." }],
   });
+});
+
+/** How many of forty drawn classes of sixty people came, in twelve weeks the fit was not shown, as often as the band says. */
+function insideOfForty(
+  model: "bg-nbd" | "bg-bb",
+  daysOf: (seed: number) => readonly (readonly number[])[],
+): number {
+  const shown = 19 * 7;
+  let inside = 0;
+  for (let seed = 1; seed <= 40; seed += 1) {
+    const days = daysOf(seed);
+    const visits = days.flatMap((list, at) =>
+      list.map((day) => ({ person: `Person ${at}`, date: dateOfDay(START + day) })),
+    );
+    const { low = 0, high = 0 } =
+      coming({ visits, until: dateOfDay(START + shown), model }).expectedVisits ?? {};
+    const later = days.flat().filter((day) => day > shown && day <= shown + 84).length;
+    if (later >= low && later <= high) inside += 1;
+  }
+  return inside;
+}
+
+// Of 40, 32 on average, with a standard deviation of 2.5.
+test("COMING-4: by BG/NBD the visits of all together lie in their band some four times of five", () => {
+  const inside = insideOfForty("bg-nbd", (seed) =>
+    comingPeople({ r: 1.5, alpha: 3, a: 0.8, b: 6 }, 60, { newFor: 70, until: 224 }, seed).map(
+      ({ firstDay, days }) => [firstDay, ...days],
+    ),
+  );
+  expect(inside).toBeGreaterThanOrEqual(27);
+  expect(inside).toBeLessThanOrEqual(38);
+});
+
+test("COMING-4: by BG/BB the visits of all together lie in their band some four times of five", () => {
+  const inside = insideOfForty("bg-bb", (seed) =>
+    weeklyPeople({ alpha: 2, beta: 1.5, gamma: 0.8, delta: 8 }, 60, { newFor: 10, weeks: 32 }, seed).map(
+      (weeks) => weeks.map((week) => week * 7),
+    ),
+  );
+  expect(inside).toBeGreaterThanOrEqual(27);
+  expect(inside).toBeLessThanOrEqual(38);
 });

@@ -1,15 +1,7 @@
 import { dateOfDay } from "#kernels/calendar";
-import {
-  expectedRepeats,
-  expectedTaken,
-  fitBgBb,
-  fitBgNbd,
-  type Repeats,
-  type Taken,
-} from "#kernels/survival";
 import { bad, good, type Result } from "#core/words";
-import type { ComingFit, PersonComing, PersonSeen, Records } from "./coming-types.ts";
-import { bgBbFigures, bgNbdFigures, type PersonFigures } from "./person-figures.ts";
+import type { Banded, ComingFit, PersonComing, PersonSeen, Records } from "./coming-types.ts";
+import { type FittedModel, fittedModel } from "./fitted-model.ts";
 import { byName } from "./by-name.ts";
 import { aheadProblems, notSeenProblems } from "./weeks-problems.ts";
 import { readRecords, type RecordsRead } from "./read-records.ts";
@@ -38,8 +30,8 @@ export type Coming = {
   readonly cameAgain: number;
   /** null where fewer than four people came more than once */
   readonly fit: ComingFit | null;
-  /** visits of all these people to expect in the weeks ahead */
-  readonly expectedVisits: number | null;
+  /** visits of all these people in the weeks ahead, in a band that holds what happens four times of five */
+  readonly expectedVisits: Banded | null;
   /** visits after the first to expect of somebody new in as many weeks */
   readonly expectedOfNew: number | null;
 };
@@ -58,7 +50,7 @@ export function stillComing(question: ComingQuestion): Result<Coming> {
   if (!read.ok) return bad(...problems, ...read.problems);
   if (problems.length > 0) return bad(...problems);
   const cameAgain = read.value.people.filter(({ days }) => days.length > 1).length;
-  const found = cameAgain < LEAST_CAME_AGAIN ? null : fittedTo(read.value, model, ahead);
+  const found = cameAgain < LEAST_CAME_AGAIN ? null : fittedModel(read.value, model, ahead);
   const people = read.value.people.map((person) =>
     personComing(read.value, person, found?.figuresOf ?? null),
   );
@@ -74,58 +66,15 @@ export function stillComing(question: ComingQuestion): Result<Coming> {
     emptyWeeks: read.value.emptyWeeks.map(dateOfDay),
     cameAgain,
     fit: found?.fit ?? null,
-    expectedVisits:
-      found === null ? null : people.reduce((sum, it) => sum + (it.expectedVisits?.value ?? 0), 0),
+    expectedVisits: found?.total ?? null,
     expectedOfNew: found?.ofNew ?? null,
   });
-}
-
-type FittedTo = {
-  readonly fit: ComingFit;
-  readonly figuresOf: (person: PersonSeen) => PersonFigures;
-  readonly ofNew: number;
-};
-
-function fittedTo(read: RecordsRead, model: ComingFit["model"], ahead: number): FittedTo | null {
-  if (model === "bg-nbd") {
-    const fitted = fitBgNbd(read.people.map((person) => repeatsOf(read, person)));
-    const figures = bgNbdFigures(fitted, ahead);
-    const ofNew = expectedRepeats(fitted.parameters, ahead);
-    return { fit: { model, fitted }, figuresOf: (person) => figures(repeatsOf(read, person)), ofNew };
-  }
-  const taken = read.people.map((person) => takenOf(read, person));
-  // all in one week have had no chance yet
-  if (taken.every(({ chances }) => chances === 0)) return null;
-  const fitted = fitBgBb(taken);
-  const figures = bgBbFigures(fitted, ahead);
-  const ofNew = expectedTaken(fitted.parameters, { taken: 0, last: 0, chances: 0 }, ahead);
-  return { fit: { model, fitted }, figuresOf: (person) => figures(takenOf(read, person)), ofNew };
-}
-
-/** Days after the first on which the person came, in teaching weeks since the first. */
-function repeatsOf({ time, until }: RecordsRead, { days }: PersonSeen): Repeats {
-  const first = time.at(days[0] ?? until);
-  return {
-    repeats: days.length - 1,
-    last: time.at(days.at(-1) ?? until) - first,
-    span: time.at(until) - first,
-  };
-}
-
-/** Weeks after that of the first visit, each one chance to come. */
-function takenOf({ time, lastWeek }: RecordsRead, { days }: PersonSeen): Taken {
-  const [first = 0, ...later] = [...new Set(days.map(time.weekOf))];
-  return {
-    taken: later.length,
-    last: (later.at(-1) ?? first) - first,
-    chances: Math.max(0, lastWeek - first),
-  };
 }
 
 function personComing(
   { time, until }: RecordsRead,
   { person, days }: PersonSeen,
-  figuresOf: FittedTo["figuresOf"] | null,
+  figuresOf: FittedModel["figuresOf"] | null,
 ): PersonComing {
   const last = days.at(-1) ?? until;
   const none = { stillComing: null, comesAgain: null, expectedVisits: null };
