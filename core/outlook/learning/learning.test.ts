@@ -20,11 +20,10 @@ function question(
     alike: 4,
     before: [],
     record: {
-      seen: heads.map((count) =>
-        count >= capacity
-          ? { kind: "at least" as const, count: capacity }
-          : { kind: "exact" as const, count },
-      ),
+      seen: heads.map((count, at) => ({
+        kind: count >= capacity ? ("at least" as const) : ("exact" as const),
+        count: Math.min(count, capacity) - (newcomers[at] ?? 0),
+      })),
       newcomers: heads.map((_, at) => newcomers[at] ?? null),
       seasons: heads.map(() => 1),
     },

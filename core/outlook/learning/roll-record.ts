@@ -1,8 +1,9 @@
 import type { SeenCount } from "#kernels/statistics";
 import { demandSeen, type HeldSession } from "../happened/held-session.ts";
 
-/** What a register shows of the roll: who wanted to come, session by session, and how many of them were new. */
+/** What a register shows of the roll, session by session. */
 export type RollRecord = {
+  /** who wanted to come; where newcomers were counted, the others of them */
   readonly seen: readonly SeenCount[];
   readonly newcomers: readonly (number | null)[];
   readonly seasons: readonly number[];
@@ -13,9 +14,10 @@ export type RollRecord = {
  * those who got in are the ones who may stay, so they are taken as they are.
  */
 export function rollRecord(held: readonly HeldSession[], seasons: readonly number[]): RollRecord {
-  return {
-    seen: held.map(demandSeen),
-    newcomers: held.map(({ newcomers, turnedAway }) => ((turnedAway ?? 0) > 0 ? null : newcomers)),
-    seasons,
-  };
+  const newcomers = held.map((it) => ((it.turnedAway ?? 0) > 0 ? null : it.newcomers));
+  const seen = held.map((session, at) => {
+    const { kind, count } = demandSeen(session);
+    return { kind, count: count - (newcomers[at] ?? 0) };
+  });
+  return { seen, newcomers, seasons };
 }

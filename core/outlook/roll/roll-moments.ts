@@ -17,7 +17,10 @@ export type RollPlan = {
   readonly alike: Alike;
 };
 
-/** Mean and covariance of the people who want to come, session by session; `covariance[s * n + t]`, s ≤ t. */
+/**
+ * Mean and covariance of the people who want to come, session by session; `covariance[s * n + t]`, s ≤ t. Where
+ * newcomers were counted it is the others alone: nothing is uncertain about those.
+ */
 export type RollMoments = {
   readonly sessions: number;
   readonly mean: Float64Array;
@@ -71,7 +74,7 @@ function addNewcomers(
       own += part * still[s - u]!;
     }
     const fresh = arriving[s]! * uncertain[s]!;
-    mean[s] = arriving[s]! + expected * comes;
+    mean[s] = fresh + expected * comes;
     covariance[s * sessions + s] = fresh + own * comes;
     for (let t = s + 1; t < sessions; t += 1) {
       let both = 0;
