@@ -103,6 +103,36 @@ describe("all arrangements", () => {
   });
 });
 
+describe("so many mats", () => {
+  const room = readFileSync(new URL("golden/mission-room.json", import.meta.url), "utf8");
+  const words = ["fit", "-", "--arrangement", "lines", "--mats", "14"];
+
+  it("are laid so that fewer are hidden than in the plan of as many as fit", async () => {
+    const told = z
+      .object({
+        count: z.number(),
+        cannotSee: z.array(z.number()),
+        tried: z.number(),
+        of: z.number(),
+        exact: z.boolean(),
+      })
+      .parse(JSON.parse((await inTerminal([...words, "--json"], { input: room })).out));
+    // 5 of the 14 that fit, as the comparison of the arrangements counts
+    expect(told.count).toBe(14);
+    expect(told.cannotSee.length).toBeLessThan(5);
+    expect(told.tried).toBe(told.of);
+    expect(told.exact).toBe(true);
+  });
+
+  it("keep the best so far when the search is stopped", async () => {
+    const seen = await inTerminal(words, { input: room, interruptAt: 2, watched: true });
+    expect(seen.code).toBe(0);
+    expect(seen.out).toContain("The search was stopped before all plans were tried.");
+    expect(seen.err).toMatch(/^\rPlan 1 of \d+: \d+ cannot see so far\. Ctrl-C stops and keeps this\./);
+    expect(seen.err).toMatch(/\r *\r$/);
+  });
+});
+
 describe("seconds", () => {
   it.each(["0", "-1", "NaN", "ten", "3601", "1e3", ""])("of “%s” are told to be none", async (seconds) => {
     const seen = await inTerminal(["fit", "-", `--seconds=${seconds}`], { input });

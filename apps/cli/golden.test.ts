@@ -17,6 +17,8 @@ const screens = {
   "fit-cellar-most-json": ["fit", "cellar.json", "--arrangement", "most", "--json"],
   "fit-mission-room-facing": ["fit", "mission-room.json", "--arrangement", "facing"],
   "fit-mission-room-round-json": ["fit", "mission-room.json", "--arrangement", "round", "--json"],
+  "fit-cellar-five": ["fit", "cellar.json", "--arrangement", "lines", "--mats", "5"],
+  "fit-cellar-too-many": ["fit", "cellar.json", "--arrangement", "facing", "--mats", "9"],
   "fit-cellar-all": ["fit", "cellar.json", "--arrangement", "all"],
   "fit-loft-with-typos": ["fit", "loft-with-typos.json", "--mats-owned", "6"],
   "fit-loft-gone-wrong": ["fit", "loft-gone-wrong.json"],

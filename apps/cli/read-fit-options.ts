@@ -10,26 +10,30 @@ export type FitOptions = {
   readonly caps: CapacityLimits;
   /** that `most` may search; 10 unless told */
   readonly seconds: number;
+  /** so many, with as few as can be found who cannot see; undefined: as many as fit */
+  readonly mats: number | undefined;
 };
 
 export const fitArrangements: readonly string[] = [...arrangements, "all"];
 
 const USUAL_SECONDS = 10;
 
-/** Problems: "arrangement-unknown", "cap-unreadable", "seconds-unreadable"; all at once. */
+/** Problems: "arrangement-unknown", "cap-unreadable", "seconds-unreadable", "mats-unreadable"; all at once. */
 export function readFitOptions(given: Given): Result<FitOptions> {
   const caps = readCaps(given);
-  const { arrangement, seconds } = given.values;
+  const { arrangement, seconds, mats } = given.values;
   const problems = [
     ...(caps.ok ? [] : caps.problems),
     ...(arrangement === undefined || isArrangement(arrangement) ? [] : [arrangementUnknown(arrangement)]),
     ...(seconds === undefined || isSeconds(seconds) ? [] : [secondsUnreadable(seconds)]),
+    ...(mats === undefined || /^[1-9]\d{0,3}$/.test(mats) ? [] : [matsUnreadable(mats)]),
   ];
   if (problems.length > 0 || !caps.ok) return bad(...problems);
   return good({
     arrangement: arrangement !== undefined && isArrangement(arrangement) ? arrangement : undefined,
     caps: caps.value,
     seconds: seconds === undefined ? USUAL_SECONDS : Number(seconds),
+    mats: mats === undefined ? undefined : Number(mats),
   });
 }
 
@@ -47,6 +51,11 @@ function arrangementUnknown(arrangement: string): Problem {
   const next = near === undefined ? `There are: ${fitArrangements.join(", ")}.` : `Did you mean ${near}?`;
   const says = `There is no arrangement “${arrangement.slice(0, 40)}”.`;
   return problem("arrangement-unknown", "--arrangement", says, next);
+}
+
+function matsUnreadable(mats: string): Problem {
+  const says = `“${mats.slice(0, 40)}” is not a number of mats to lay.`;
+  return problem("mats-unreadable", "--mats", says, "Give a whole number from 1 to 9999.");
 }
 
 function secondsUnreadable(seconds: string): Problem {

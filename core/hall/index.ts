@@ -138,3 +138,5 @@ export type {
 export { USUAL_LEAST } from "./arrangement/round-mats.ts";
 export { setOutInWords } from "./arrangement/set-out-in-words.ts";
 export { sightOptions } from "./arrangement/sight-options.ts";
+export { type BestSight, bestSight, type SightPlan } from "./best-sight/best-sight.ts";
+export type { SightCandidatesOptions } from "./best-sight/sight-candidates.ts";

@@ -37,7 +37,7 @@ export function arrangementRow(
   const { arrangement, count, bound, proven } = plan;
   const sight = whoCannotSee(hall, plan, sightOptions(plan));
   const between = leastBetween(hall, plan.mats);
-  const way = clearWay(hall, plan, wayWidth);
+  const way = clearWay(hall, plan, wayWidth, units);
   const sentences = [
     `${matsSaid(count)} ${arrangementWords[arrangement]}. ${proofSentence(plan)}`,
     sightSentence(sight),

@@ -66,6 +66,9 @@ export type MostMatPlan = Planned & {
   readonly placesSetOut: PlacesSetOut;
 };
 
+/** Those with lines that a tape follows. */
+export type LinedMatPlan = MatPlan | StaggeredMatPlan | FacingMatPlan;
+
 export type ArrangedMatPlan = MatPlan | StaggeredMatPlan | FacingMatPlan | RoundMatPlan | MostMatPlan;
 
 export type ArrangementOptions = {

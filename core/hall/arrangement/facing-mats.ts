@@ -34,7 +34,7 @@ export function facingMats(
     ...boundOverAll(hall, tried, found),
     mats: laid.lines.flat(),
     setOut: setOut(hall, laid),
-    middle: strip === null ? null : middleOf(hall, laid, strip, middleWidth),
+    middle: strip === null ? null : middleAmong(hall, laid, { outline: strip, width: middleWidth }),
     middleWidth,
   };
 }
@@ -59,7 +59,12 @@ function middleStrip(outline: Polygon, { middle, direction }: FacingPlan): Polyg
   return corners.map((it) => rotateAboutOrigin(it, direction));
 }
 
-function middleOf(hall: Hall, laid: LaidLines, strip: Polygon, width: number): Middle {
+/** Where a strip lies among the lines. */
+export function middleAmong(
+  hall: Hall,
+  laid: LaidLines,
+  { outline: strip, width }: Pick<Middle, "outline" | "width">,
+): Middle {
   const places = strip.map((it) => dot(it, laid.away));
   const [near, far] = [Math.min(...places), Math.max(...places)];
   const reference = lineReference(hall.outline, hall.mat, laid);

@@ -49,22 +49,33 @@ export type HiddenMat = {
  * Taller people, a stage and pillars are not looked at.
  */
 export function whoCannotSee(hall: Hall, plan: NamedMats, options: SightOptions = {}): Sight | null {
+  const found = behindWhom(hall, plan.mats, options);
+  if (found === null) return null;
+  const hidden = found.map(({ mat, behind }) => ({ mat, behind, says: hiddenSays(plan, mat, behind) }));
+  const seeing = plan.mats.length - hidden.length;
+  return { seeing, hidden, sentences: sentencesOf(plan, seeing, hidden) };
+}
+
+/** Who is behind whom, by index, without a word; null where no place for the teacher is known. */
+export function behindWhom(
+  hall: Hall,
+  mats: readonly PlacedMat[],
+  options: SightOptions,
+): readonly Pick<HiddenMat, "mat" | "behind">[] | null {
   const teacher = options.teacher ?? (hall.teacher === null ? null : centroidOf(hall.teacher.outline));
   if (teacher === null) return null;
   const { radius = 250, heads = "near" } = options;
   const frame = hallFrame(hall);
-  const people = plan.mats.map((placed) => standingPoint(hall.mat, placed, teacher, frame, heads));
-  const hidden = plan.mats.flatMap((placed, mat): readonly HiddenMat[] => {
+  const people = mats.map((placed) => standingPoint(hall.mat, placed, teacher, frame, heads));
+  return mats.flatMap((placed, mat) => {
     const eye = people[mat] ?? teacher;
     const wished = options.rowsTowards === "teacher" ? subtracted(teacher, eye) : frame.front;
     const isBefore = withinRows(hall, placed, eye, wished, options.rows ?? 2);
     const behind = people.flatMap((person, other) =>
       other !== mat && isBefore(person) && pointToSegment(person, eye, teacher) < radius ? [other] : [],
     );
-    return behind.length === 0 ? [] : [{ mat, behind, says: hiddenSays(plan, mat, behind) }];
+    return behind.length === 0 ? [] : [{ mat, behind }];
   });
-  const seeing = plan.mats.length - hidden.length;
-  return { seeing, hidden, sentences: sentencesOf(plan, seeing, hidden) };
 }
 
 /** Whether somebody stands in the row of the looking mat or in one of so many before it. */
