@@ -17,7 +17,7 @@ export function outlookInWords({ year, learning, coverage, regret }: OutlookReco
       `the prior's draws alone take ${learning.peer.draws}, worth ${learning.peer.effective.toFixed(0)}, and ${ms(learning.peer.ms)}.`,
     ...coverage.map(
       (it) =>
-        `Bands of eight of ten after ${it.recorded} sessions, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
+        `Bands of eight of ten after ${it.recorded} sessions${it.counted ? " with newcomers counted" : ""}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
         `heads of 24 weeks ${percent(it.heads)}, newcomers ${percent(it.newcomers)}.`,
     ),
     ...regret.flatMap(({ hope, rules }) => [

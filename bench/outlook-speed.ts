@@ -33,13 +33,15 @@ export type LearningSpeed = {
   readonly peer: { readonly draws: number; readonly effective: number; readonly ms: number };
 };
 
-export type Coverage = {
+export type Coverage = CoverageQuestion & {
   readonly classes: number;
-  readonly recorded: number;
   readonly plateau: number;
   readonly heads: number;
   readonly newcomers: number;
 };
+
+/** So many sessions are recorded, with or without a count of the newcomers. */
+export type CoverageQuestion = { readonly recorded: number; readonly counted: boolean };
 
 const guess: RollGuess = { newcomers: 1.2, stays: 0.4, attends: 0.65, leaves: 0.02, onRoll: null };
 const ALIKE = 4;
@@ -94,7 +96,8 @@ function priorAlone(asked: RollQuestion, wanted: number): LearningSpeed["peer"] 
 }
 
 /** How often the bands of eight of ten hold on simulated classes. */
-export function measureCoverage(classes: number, recorded: number, seed: number): Coverage {
+export function measureCoverage(classes: number, asked: CoverageQuestion, seed: number): Coverage {
+  const { recorded, counted } = asked;
   const coming = 24;
   const random = xoroshiro128plus(seed);
   const prior = rollPrior(guess);
@@ -103,12 +106,12 @@ export function measureCoverage(classes: number, recorded: number, seed: number)
     const point = Array.from({ length: 4 }, () => uniformFloat64(random));
     const truth = ratesOf(priorDraw(prior, point));
     const seasons = Array.from({ length: recorded + coming }, () => 1);
-    const heads = simulateRoll({ ...truth, alike: ALIKE, seasons }, random).map((it) =>
-      Math.min(it.demand, CAPACITY),
-    );
-    const asked = questionOf(heads.slice(0, recorded));
-    const learned = learnedRoll(asked, seed + each);
-    const band = totalBand(lookAhead(asked, learned.sample, level(coming)).totals);
+    const run = simulateRoll({ ...truth, alike: ALIKE, seasons }, random);
+    const heads = run.map(({ demand }) => Math.min(demand, CAPACITY));
+    const newcomers = run.map((it) => (counted ? Math.min(it.newcomers, CAPACITY) : null));
+    const question = questionOf(heads.slice(0, recorded), newcomers);
+    const learned = learnedRoll(question, seed + each);
+    const band = totalBand(lookAhead(question, learned.sample, level(coming)).totals);
     const total = heads.slice(recorded).reduce((sum, count) => sum + count, 0);
     const plateau = plateauOf(truth, ALIKE);
     if (within(learned.plateau, plateau)) held.plateau += 1;
@@ -116,8 +119,8 @@ export function measureCoverage(classes: number, recorded: number, seed: number)
     if (within(band, total)) held.heads += 1;
   }
   return {
+    ...asked,
     classes,
-    recorded,
     plateau: held.plateau / classes,
     heads: held.heads / classes,
     newcomers: held.newcomers / classes,
@@ -128,14 +131,17 @@ function within({ low, high }: { readonly low: number; readonly high: number }, 
   return low <= value && value <= high;
 }
 
-function questionOf(heads: readonly number[]): RollQuestion {
+function questionOf(heads: readonly number[], newcomers: readonly (number | null)[] = []): RollQuestion {
   return {
     guess,
     alike: ALIKE,
     before: [],
     record: {
-      seen: heads.map((count) => ({ kind: count >= CAPACITY ? "at least" : "exact", count })),
-      newcomers: heads.map(() => null),
+      seen: heads.map((count, at) => ({
+        kind: count >= CAPACITY ? "at least" : "exact",
+        count: count - (newcomers[at] ?? 0),
+      })),
+      newcomers: heads.map((_, at) => newcomers[at] ?? null),
       seasons: heads.map(() => 1),
     },
   };

@@ -37,7 +37,8 @@ function aheadSentence({ ahead }: Outlook, { heads }: OutlookFound): string {
   return `The ${counted(length, "session")} ahead bring about ${Math.round(heads.mean)} people on mats in all, ${each} a session (eight chances of ten: ${band} in all).`;
 }
 
-function moneySentences({ money, breakEven }: OutlookFound, amounts: Amounts): readonly string[] {
+function moneySentences(found: OutlookFound, amounts: Amounts): readonly string[] {
+  const { money, breakEven, plateauChance, notices } = found;
   if (money === null) return [];
   const { mean, low, high } = money.contribution;
   const leave = `They leave about ${amounts(mean)} together (${amounts(low)} to ${amounts(high)})`;
@@ -46,7 +47,14 @@ function moneySentences({ money, breakEven }: OutlookFound, amounts: Amounts): r
     breakEven === null
       ? "A person brings no more than she costs, so no number of people pays for a session."
       : `${breakEven === 1 ? "1 person pays" : `${breakEven} people pay`} for a session.`;
-  return [`${leave}; ${loss}.`, pays];
+  // with a notice the advice has it
+  const chance =
+    breakEven === null || plateauChance === null || notices.length > 0
+      ? []
+      : [
+          `The chance that an ordinary week comes to that is ${chanceText(plateauChance)}, after two teaching years.`,
+        ];
+  return [`${leave}; ${loss}.`, pays, ...chance];
 }
 
 function plateauSentence({ learned }: OutlookFound): string {
