@@ -1,3 +1,4 @@
+import type { Point } from "#kernels/geometry";
 import type { ArrangedMatPlan, CapacityLimits, Hall } from "#core/hall";
 import type { LengthUnits, Locale } from "#core/words";
 
@@ -30,6 +31,8 @@ export type HallSheet = {
   readonly plan: ArrangedMatPlan;
   /** mats that stand in the way of another one's way to a door, by index */
   readonly inTheWay: readonly number[];
+  /** the middle lines of the ways to the doors, in hall millimetres; a piece that several share once */
+  readonly ways: readonly (readonly [Point, Point])[];
   readonly named: NamedShapes;
   readonly sections: readonly SheetSection[];
   /** who made it, when and from what; the scale is the layout's to add */

@@ -1,6 +1,7 @@
 // Example: Tithe Barn Hall says first that 60 people may be in the room, then that 24 mats are drawn, and last who decides.
 // Invariant: whatever the drawing shows stands in words too, and what the hall decides is never said as ours.
-import { placeOfMat, setOutInWords } from "#core/hall";
+import { placeOfMat, setOutInWords, waysToDoors } from "#core/hall";
+import type { Point } from "#kernels/geometry";
 import { formatLength } from "#core/words";
 import type { HallSheet, HallSheetInput, SheetSection } from "./hall-sheet-types.ts";
 import { leadWords } from "./lead-words.ts";
@@ -26,11 +27,12 @@ export function hallSheet(input: HallSheetInput): HallSheet {
     hall,
     plan,
     inTheWay: ways.inTheWay,
+    ways: ways.width === 0 ? [] : pieces(waysToDoors(hall, plan, ways.width)),
     named,
     sections: [
       {
         title: "Laying the mats",
-        items: [...sameAgain(setOutInWords(plan, units)), ...numberWords(input), gapWords(input)],
+        items: [...laying(input), ...numberWords(input), gapWords(input)],
       },
       { title: "Doors and ways out", items: ways.items },
       ...standing(standingWords(hall, named, units)),
@@ -44,10 +46,28 @@ export function hallSheet(input: HallSheetInput): HallSheet {
   };
 }
 
+/** The ways of neighbours run together: each piece of them once. */
+function pieces(lines: readonly (readonly Point[])[]): readonly (readonly [Point, Point])[] {
+  const found = new Map<string, readonly [Point, Point]>();
+  for (const line of lines)
+    for (const [index, to] of line.entries()) {
+      const from = line[index - 1];
+      if (from !== undefined) found.set(JSON.stringify([from, to]), [from, to]);
+    }
+  return [...found.values()];
+}
+
 /** A name longer than any hall's would push the plan off the page. */
 function shortened(text: string, most: number): string {
   const letters = Array.from(text.trim().replace(/\s+/g, " "));
   return letters.length <= most ? letters.join("") : `${letters.slice(0, most - 1).join("")}…`;
+}
+
+/** A paper in feet has no figures in metres to send the reader to. */
+function laying({ plan, units }: HallSheetInput): readonly string[] {
+  return sameAgain(setOutInWords(plan, units)).map((it) =>
+    it.replace("; the figures in metres are exact", ""),
+  );
 }
 
 function numberWords({ plan }: HallSheetInput): readonly string[] {

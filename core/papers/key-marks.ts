@@ -8,18 +8,22 @@ import { textWidth } from "./text-width.ts";
 
 export type Strip = { readonly marks: readonly Mark[]; readonly height: number };
 
+/** Of the middle line of a way: long strokes, so that it is no edge of anything. */
+export const WAY_DASH = [1.2, 1];
+
 const SIZE = 7.5;
 const ROW = 5;
 const SWATCH = 7;
 
 /** What each pattern means, in rows no wider than so many millimetres, the first row's middle 2.5 mm below `at`. */
-export function keyMarks({ hall, plan }: HallSheet, at: Point, width: number): Strip {
-  const kinds: readonly (readonly [AreaKind | "mat", string, boolean])[] = [
+export function keyMarks({ hall, plan, ways }: HallSheet, at: Point, width: number): Strip {
+  const kinds: readonly (readonly [AreaKind | "mat" | "way", string, boolean])[] = [
     ["mat", "mat, the bar at the head", plan.count > 0],
     ["stays", "stays", hall.fixtures.some((it) => !it.movable)],
     ["moves", "can be moved", hall.fixtures.some((it) => it.movable)],
     ["clear", "keep clear", hall.keepClear.length > 0],
     ["teacher", "teacher", hall.teacher !== null],
+    ["way", "way to a door", ways.length > 0],
   ];
   const marks: Mark[] = [];
   let [x, row] = [0, 0];
@@ -33,8 +37,20 @@ export function keyMarks({ hall, plan }: HallSheet, at: Point, width: number): S
   return { marks, height: (row + 1) * ROW };
 }
 
-function swatch(kind: AreaKind | "mat", [x, y]: Point): readonly Mark[] {
+function swatch(kind: AreaKind | "mat" | "way", [x, y]: Point): readonly Mark[] {
   const box = rectangle(x, y - 1.6, SWATCH, 3.2);
+  if (kind === "way")
+    return [
+      {
+        kind: "line",
+        points: [
+          [x, y],
+          [x + SWATCH, y],
+        ],
+        width: 0.18,
+        dash: WAY_DASH,
+      },
+    ];
   if (kind !== "mat") return areaMarks(kind, box);
   return [
     { kind: "shape", points: box, fill: "paper", width: 0.3 },

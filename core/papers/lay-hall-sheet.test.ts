@@ -177,6 +177,26 @@ test("PAPER-12: mats without lines are numbered through", () => {
   for (let mat = 1; mat <= plan.count; mat++) expect(numbers).toContain(String(mat));
 });
 
+test("PAPER-4: the ways that the words tell of are drawn, from mats to a door, and stand in the key", () => {
+  const room = aHall({ gaps: { side: 0.5, end: 0.3, wall: 0.5 } });
+  const door = doorSwing(room.outline, { wall: 0, hingeAt: 3000, width: 1000, reaches: "on" });
+  const sheet = aHallSheet({ ...room, keepClear: [door] });
+  expect(sheet.sections[1]?.items.at(-1)).toMatch(/^Every mat has a way 0\.50 m wide to a door/);
+  // each way begins in the middle of its mat
+  const begun = sheet.ways.filter(([from]) =>
+    sheet.plan.mats.some(({ centre }) => centre[0] === from[0] && centre[1] === from[1]),
+  );
+  expect(begun.length).toBe(sheet.plan.count);
+  // and some end at the shut leaf, from 3 to 4 m along the wall, half a way's width short of it
+  const ends = sheet.ways.map(([, to]) => to).filter(([x, y]) => x > 2900 && x < 4100 && y < 300);
+  expect(ends.length).toBeGreaterThan(0);
+  const paper = layHallSheet(sheet, "a4");
+  expect(textsOf(figureOf(paper)).map((it) => it.text)).toContain("way to a door");
+  // one in the key beside them
+  const drawn = figureOf(paper).filter((mark) => mark.kind === "line" && mark.width === 0.18);
+  expect(drawn.length).toBe(sheet.ways.length + 1);
+});
+
 test("PAPER-13: the name of a door and that of the zone round it do not lie on one another", () => {
   const hall = aHall({ keepClear: [{ label: "Way out", outline: box(1, 0, 1.2, 1.2) }] });
   const door = doorSwing(hall.outline, {

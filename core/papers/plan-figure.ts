@@ -4,12 +4,12 @@ import { areaMarks, doorMarks } from "./area-marks.ts";
 import { chainMarks } from "./chain-marks.ts";
 import type { DrawingScale } from "./drawing-scale.ts";
 import type { HallSheet } from "./hall-sheet-types.ts";
-import { keyMarks, scaleBarMarks, type Strip } from "./key-marks.ts";
+import { keyMarks, scaleBarMarks, type Strip, WAY_DASH } from "./key-marks.ts";
 import { type Box, labelMarks } from "./label-marks.ts";
 import { matMarks } from "./mat-marks.ts";
 import { paperNames } from "./paper-size.ts";
 import type { Mark, PaperSize } from "./paper-types.ts";
-import { cutShape, onPaper, planExtent, type PlanView, planView } from "./plan-view.ts";
+import { cutShape, onPaper, planExtent, type PlanView, planView, shapeOnPaper } from "./plan-view.ts";
 import { centredText } from "./text-marks.ts";
 import { cornerMarks, ROUND_THE_PLAN, wallDimensionMarks, wallMarks } from "./wall-marks.ts";
 
@@ -70,6 +70,9 @@ function drawnHall(sheet: HallSheet, view: PlanView): readonly Mark[] {
     ...middleMarks(cut, plan),
     ...hall.keepClear.flatMap((it) => areaMarks("clear", cut(it.outline))),
     ...hall.fixtures.flatMap((it) => areaMarks(it.movable ? "moves" : "stays", cut(it.outline))),
+    ...sheet.ways.map(
+      (piece): Mark => ({ kind: "line", points: shapeOnPaper(view, piece), width: 0.18, dash: WAY_DASH }),
+    ),
     ...matMarks(view, hall, plan, sheet.inTheWay),
     ...centreMarks(view, plan),
     ...wallMarks(view, hall),

@@ -15,7 +15,12 @@ import { sizeOnFloor } from "./size-on-floor.ts";
 import type { HallSheetInput, NamedShapes } from "./hall-sheet-types.ts";
 import { saidLength } from "./said-length.ts";
 
-export type Ways = { readonly items: readonly string[]; readonly inTheWay: readonly number[] };
+export type Ways = {
+  readonly items: readonly string[];
+  readonly inTheWay: readonly number[];
+  /** of the ways that the words tell of, in millimetres; 0 where there is nothing to draw */
+  readonly width: number;
+};
 
 /** What a way out should rather have: 0.90 m, or 36 in where lengths are in feet. */
 const WIDE: Readonly<Record<LengthUnits, number>> = { metric: 900, feet: 36 * MM_PER_INCH };
@@ -31,7 +36,7 @@ export function wayWords(input: HallSheetInput, named: NamedShapes): Ways {
       ? "No door is drawn: find every way out before anything is laid."
       : "A door’s width is that of its leaf; the clear opening is less. Which doors are fire exits the hall says.";
   const clear = clearWords(input);
-  return { items: [...zoneItems(hall, named, units), leaves, ...clear.items], inTheWay: clear.inTheWay };
+  return { ...clear, items: [...zoneItems(hall, named, units), leaves, ...clear.items] };
 }
 
 function zoneItems(hall: Hall, named: NamedShapes, units: LengthUnits): readonly string[] {
@@ -58,7 +63,7 @@ function distance(a: readonly [number, number], b: readonly [number, number]): n
   return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }
 
-const none: Ways = { items: [], inTheWay: [] };
+const none: Ways = { items: [], inTheWay: [], width: 0 };
 
 /**
  * Of the way as wide as it was set, and which mats are in it. Where nobody has set it, of a wide one first, and where
@@ -68,16 +73,20 @@ function clearWords({ hall, plan, wayWidth, units }: HallSheetInput): Ways {
   const width = wayWidth ?? WIDE[units];
   const wide = wayOf(hall, plan, width);
   if (wide === null || plan.count === 0) return none;
-  if (wide.clear) return { items: [`Every mat ${hasWay(width, units)}. Keep it so.`], inTheWay: [] };
+  if (wide.clear) return { items: [`Every mat ${hasWay(width, units)}. Keep it so.`], inTheWay: [], width };
   if (wayWidth !== null)
-    return { items: [`${stuckWords(plan, wide, width, units)} ${decides}`], inTheWay: wide.blocking };
+    return { items: [`${stuckWords(plan, wide, width, units)} ${decides}`], inTheWay: wide.blocking, width };
   const narrow = Math.min(width, Math.max(NARROWEST, hall.gaps.side));
   const way = wayOf(hall, plan, narrow);
   if (way === null) return none;
   const few = `${plan.count - wide.stuck.length} of ${plan.count} have one ${saidLength(width, units)} wide. ${decides}`;
   if (way.clear)
-    return { items: [`Every mat ${hasWay(narrow, units)}, past no other mat; ${few}`], inTheWay: [] };
-  return { items: [`${stuckWords(plan, way, narrow, units)} ${few}`], inTheWay: way.blocking };
+    return {
+      items: [`Every mat ${hasWay(narrow, units)}, past no other mat; ${few}`],
+      inTheWay: [],
+      width: narrow,
+    };
+  return { items: [`${stuckWords(plan, way, narrow, units)} ${few}`], inTheWay: way.blocking, width: narrow };
 }
 
 const decides = "Whether that will do the hall and the fire service decide.";
