@@ -7,7 +7,7 @@ type Props = { readonly hall: Hall; readonly units: LengthUnits };
 
 /** The posted number first, then what published tables give as a guide, each with its table. */
 export function OccupancyQuestion({ hall, units }: Props) {
-  const found = occupancy(hall);
+  const found = occupancy(hall, undefined, units);
   if (!found.ok) return null;
   const { sentences, caution, exits } = found.value;
   return (

@@ -51,7 +51,7 @@ export function PlaceFinder({ hall, plan, units, wayWidth, become }: Props) {
         <button
           type="button"
           className="button"
-          onClick={() => setJob({ hall, plan, bay, wayWidth, label: nextPlaceLabel(hall) })}
+          onClick={() => setJob({ hall, plan, bay, wayWidth, label: nextPlaceLabel(hall), units })}
         >
           Find a place
         </button>

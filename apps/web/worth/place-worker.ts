@@ -6,7 +6,7 @@ import {
   type WithPlace,
   withPlace,
 } from "#core/hall";
-import type { Result } from "#core/words";
+import type { LengthUnits, Result } from "#core/words";
 import { type LineRequest, replyTo } from "../prices/worker-line.ts";
 
 export type PlaceJob = {
@@ -16,6 +16,7 @@ export type PlaceJob = {
   /** millimetres */
   readonly wayWidth: number;
   readonly label: string;
+  readonly units: LengthUnits;
 };
 
 export type PlaceFound = Result<WithPlace<ArrangedMatPlan>>;
@@ -24,7 +25,7 @@ addEventListener("message", (event: MessageEvent<LineRequest<PlaceJob>>) => {
   postMessage(replyTo(event.data, placeFor));
 });
 
-function placeFor({ hall, plan, bay, wayWidth, label }: PlaceJob): PlaceFound {
+function placeFor({ hall, plan, bay, wayWidth, label, units }: PlaceJob): PlaceFound {
   const planOf = (changed: Hall) => arrangedPlan(changed, plan.arrangement);
-  return withPlace(hall, bay, plan, planOf, { wayWidth, label });
+  return withPlace(hall, bay, plan, planOf, { wayWidth, label, units });
 }

@@ -1,6 +1,6 @@
 import "./worth.css";
 import { type Hall, USUAL_WAY } from "#core/hall";
-import { metresFromMillimetres, millimetresFromMetres } from "#core/words";
+import { metresFromMillimetres, MM_PER_INCH, millimetresFromMetres } from "#core/words";
 import { memo, useMemo } from "react";
 import type { BelowFloor } from "../floor/floor-editor.tsx";
 import { partOfHall } from "../floor/floor-part.ts";
@@ -13,6 +13,9 @@ import { SightQuestion } from "./sight-question.tsx";
 import { useWorth } from "./use-worth.ts";
 import { WayQuestion } from "./way-question.tsx";
 
+/** 0.90 m, or 36 in where lengths are in feet; the hall’s own plan of its exits decides. */
+const usualWay = { metric: USUAL_WAY, feet: Math.round(36 * MM_PER_INCH) } as const;
+
 /** What may be asked of a plan: each answer a line that opens into its working. */
 export const PlanWorth = memo(function PlanWorth({
   document,
@@ -22,8 +25,8 @@ export const PlanWorth = memo(function PlanWorth({
   floor,
   units,
 }: BelowFloor) {
-  const width = document.wayWidth === undefined ? USUAL_WAY : millimetresFromMetres(document.wayWidth);
-  const { answer } = useWorth(hall, plan, width);
+  const width = document.wayWidth === undefined ? usualWay[units] : millimetresFromMetres(document.wayWidth);
+  const { answer } = useWorth(hall, plan, width, units);
   const become = (next: Hall) => floor.settle(partOfHall(next));
   const numbered = useMemo(() => numberedHall(hall, document), [hall, document]);
   const shown = { hall, plan, units };

@@ -8,7 +8,7 @@ import {
   waysToDoors,
   whoCannotSee,
 } from "#core/hall";
-import type { Result } from "#core/words";
+import type { LengthUnits, Result } from "#core/words";
 import type { Point } from "#kernels/geometry";
 import { type LineRequest, replyTo } from "../prices/worker-line.ts";
 
@@ -17,6 +17,7 @@ export type WorthJob = {
   readonly plan: ArrangedMatPlan;
   /** millimetres */
   readonly wayWidth: number;
+  readonly units: LengthUnits;
 };
 
 export type Worth = {
@@ -33,8 +34,8 @@ addEventListener("message", (event: MessageEvent<LineRequest<WorthJob>>) => {
   postMessage(replyTo(event.data, worthOf));
 });
 
-function worthOf({ hall, plan, wayWidth }: WorthJob): Worth {
-  const way = clearWay(hall, plan, wayWidth);
+function worthOf({ hall, plan, wayWidth, units }: WorthJob): Worth {
+  const way = clearWay(hall, plan, wayWidth, units);
   return {
     sight: whoCannotSee(hall, plan, sightOptions(plan)),
     way,

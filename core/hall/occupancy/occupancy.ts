@@ -1,5 +1,5 @@
 import { area } from "#kernels/geometry";
-import { bad, formatLength, good, problem, type Problem, type Result } from "#core/words";
+import { bad, formatLength, good, type LengthUnits, problem, type Problem, type Result } from "#core/words";
 import type { Hall } from "../hall.ts";
 import { type Exit, exitsOf } from "./exits-of.ts";
 import { freeArea } from "./free-area.ts";
@@ -16,7 +16,11 @@ export const occupancyCaution =
  * room counts. Exits are those that are named, else every door that is drawn. Problem: "exit-width", for an exit
  * that is not from 0.40 to 20 m wide.
  */
-export function occupancy(hall: Hall, exits?: readonly Exit[]): Result<Occupancy> {
+export function occupancy(
+  hall: Hall,
+  exits?: readonly Exit[],
+  units: LengthUnits = "metric",
+): Result<Occupancy> {
   const problems = (exits ?? []).flatMap(exitProblems);
   if (problems.length > 0) return bad(...problems);
   const ways = exits ?? exitsOf(hall);
@@ -32,7 +36,7 @@ export function occupancy(hall: Hall, exits?: readonly Exit[]): Result<Occupancy
     postedSentence(hall),
     ...bySpace.map((it) => spaceSentence(it, it.areaUsed === "gross" ? grossArea : netArea)),
     ...(ways.length === 0 ? [noExitSentence] : byExits.map((it) => exitSentence(it, ways))),
-    ...(exits === undefined && ways.length > 0 ? [doorsTaken(ways)] : []),
+    ...(exits === undefined && ways.length > 0 ? [doorsTaken(ways, units)] : []),
   ];
   const posted = hall.postedCapacity;
   return good({
@@ -68,7 +72,7 @@ function shared(figure: FloorSpaceFigure, grossArea: number, netArea: number): S
   return { ...figure, people, areaUsed };
 }
 
-function doorsTaken(ways: readonly Exit[]): string {
-  const doors = ways.map((it) => `“${it.label}” ${formatLength(it.width, "metric")}`).join(", ");
+function doorsTaken(ways: readonly Exit[], units: LengthUnits): string {
+  const doors = ways.map((it) => `“${it.label}” ${formatLength(it.width, units)}`).join(", ");
   return `Every door that is drawn was taken for a way out, as wide as its leaf: ${doors}. The clear opening is less, and a door that does not go out does not count.`;
 }

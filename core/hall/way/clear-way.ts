@@ -1,4 +1,4 @@
-import { bad, formatLength, good, problem, type Problem, type Result } from "#core/words";
+import { bad, formatLength, good, type LengthUnits, problem, type Problem, type Result } from "#core/words";
 import type { Hall } from "../hall.ts";
 import { countedFrom, matInWords, matsInWords, type NamedMats } from "../mat-in-words.ts";
 import { cellsNear, coveredCells } from "./covered-cells.ts";
@@ -40,8 +40,13 @@ export type StuckMat = {
  * too narrow by up to twice the diagonal of a cell, and that is told as the resolution: 29 mm with cells of 10 mm,
  * up to 120 m² of floor.
  */
-export function clearWay(hall: Hall, plan: NamedMats, width: number): Result<ClearWay> {
-  const problems = [...widthProblems(width), ...doorProblems(hall)];
+export function clearWay(
+  hall: Hall,
+  plan: NamedMats,
+  width: number,
+  units: LengthUnits = "metric",
+): Result<ClearWay> {
+  const problems = [...widthProblems(width, units), ...doorProblems(hall)];
   if (problems.length > 0) return bad(...problems);
   const step = stepFor(hall.outline);
   const floor = mattedFloor(hall, plan, width / 2, step);
@@ -50,17 +55,22 @@ export function clearWay(hall: Hall, plan: NamedMats, width: number): Result<Cle
   const blocking = [...new Set(stuck.flatMap((it) => it.blockedBy))].sort((a, b) => a - b);
   const resolution = Math.ceil(2 * Math.SQRT2 * step);
   const doors = hall.keepClear.flatMap((it) => (it.door === undefined ? [] : [it.label]));
-  const sentences = sentencesOf(plan, width, stuck, blocking, resolution);
+  const sentences = sentencesOf(plan, stuck, blocking, resolution, formatLength(width, units), units);
   return good({ clear: stuck.length === 0, stuck, blocking, doors, resolution, sentences });
 }
 
+/** Nobody gets through less, and more is a slip of the unit. Millimetres. */
+const NARROWEST = 300;
+const WIDEST = 5000;
+
 /** Problems: "way-width". */
-export function widthProblems(width: number): readonly Problem[] {
-  if (width >= 300 && width <= 5000) return [];
+export function widthProblems(width: number, units: LengthUnits = "metric"): readonly Problem[] {
+  if (width >= NARROWEST && width <= WIDEST) return [];
   const says = Number.isFinite(width)
-    ? `A way ${formatLength(width, "metric")} wide was asked for.`
+    ? `A way ${formatLength(width, units)} wide was asked for.`
     : "The width of the way is not a number.";
-  return [problem("way-width", "width", says, "Ask for a way from 0.30 to 5 m wide.")];
+  const next = `Ask for a way from ${formatLength(NARROWEST, units)} to ${formatLength(WIDEST, units)} wide.`;
+  return [problem("way-width", "width", says, next)];
 }
 
 /** Problems: "doors-missing". */
@@ -131,13 +141,15 @@ function stuckSays(plan: NamedMats, mat: number, blockedBy: readonly number[]): 
 
 function sentencesOf(
   plan: NamedMats,
-  width: number,
   stuck: readonly StuckMat[],
   blocking: readonly number[],
   resolution: number,
+  wide: string,
+  units: LengthUnits,
 ): readonly string[] {
-  const way = `way ${formatLength(width, "metric")} wide to a door`;
-  const told = `Looked at to ${Math.ceil(resolution / 10)} cm: a way that is called clear may be so much narrower, one that is called blocked is blocked.`;
+  const way = `way ${wide} wide to a door`;
+  const near = units === "metric" ? `${Math.ceil(resolution / 10)} cm` : formatLength(resolution, units);
+  const told = `Looked at to ${near}: a way that is called clear may be so much narrower, one that is called blocked is blocked.`;
   if (plan.mats.length === 0) return ["There is no mat that needs a way to a door."];
   if (stuck.length === 0) return [`Every mat has a ${way}.`, told];
   const who = matsInWords(

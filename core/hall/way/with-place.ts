@@ -1,4 +1,4 @@
-import { bad, formatLength, good, problem, type Problem, type Result } from "#core/words";
+import { bad, formatLength, good, type LengthUnits, problem, type Problem, type Result } from "#core/words";
 import type { Polygon } from "#kernels/geometry";
 import type { CountedPlan } from "../gain/gain-types.ts";
 import type { Hall, KeepClear } from "../hall.ts";
@@ -18,6 +18,8 @@ export type PlaceOptions = {
   readonly tries?: number;
   /** what stands on the plan; "Place for a wheelchair or a chair" unless told */
   readonly label?: string;
+  /** of the words; metric unless told */
+  readonly units?: LengthUnits;
 };
 
 export type WithPlace<Plan extends CountedPlan> = {
@@ -44,8 +46,14 @@ export function withPlace<Plan extends CountedPlan>(
   planOf: (hall: Hall) => Plan,
   options: PlaceOptions = {},
 ): Result<WithPlace<Plan>> {
-  const { wayWidth = 900, tries = 6, label = "Place for a wheelchair or a chair" } = options;
-  const problems = [...sizeProblems(bay), ...widthProblems(wayWidth), ...doorProblems(hall)];
+  const {
+    wayWidth = 900,
+    tries = 6,
+    label = "Place for a wheelchair or a chair",
+    units = "metric",
+  } = options;
+  const said = (millimetres: number) => formatLength(millimetres, units);
+  const problems = [...sizeProblems(bay, said), ...widthProblems(wayWidth, units), ...doorProblems(hall)];
   if (problems.length > 0) return bad(...problems);
   let best: WithPlace<Plan> | undefined;
   for (const { bay: outline, way } of placeCandidates(hall, bay, plan.mats, wayWidth, tries)) {
@@ -58,10 +66,10 @@ export function withPlace<Plan extends CountedPlan>(
     const solved = planOf(changed);
     if (best !== undefined && solved.count <= best.plan.count) continue;
     const lost = plan.count - solved.count;
-    const sentence = sentenceOf(hall, bay, outline, wayWidth, solved.count, lost);
+    const sentence = sentenceOf(hall, bay, outline, said(wayWidth), solved.count, lost, said);
     best = { hall: changed, plan: solved, lost, bay: outline, way, sentence };
   }
-  return best === undefined ? bad(noRoom(bay, wayWidth)) : good(best);
+  return best === undefined ? bad(noRoom(bay, wayWidth, said)) : good(best);
 }
 
 /** The bay and the legs of its way, numbered after the places that the hall has already. */
@@ -84,20 +92,22 @@ function zonesOf(
   ];
 }
 
-function sizeProblems({ length, width }: Bay): readonly Problem[] {
+type Said = (millimetres: number) => string;
+
+function sizeProblems({ length, width }: Bay, said: Said): readonly Problem[] {
   return [length, width].flatMap((side, index) => {
     if (side >= 800 && side <= 5000) return [];
     const says = Number.isFinite(side)
-      ? `The place is ${formatLength(side, "metric")} ${index === 0 ? "long" : "wide"}.`
+      ? `The place is ${said(side)} ${index === 0 ? "long" : "wide"}.`
       : "A side of the place is not a number.";
-    const next = "Give each side from 0.80 to 5 m; 1.50 by 2.00 m is room for a wheelchair to turn.";
+    const next = `Give each side from ${said(800)} to ${said(5000)}; ${said(1500)} by ${said(2000)} is room for a wheelchair to turn.`;
     return [problem("place-size", index === 0 ? "bay.length" : "bay.width", says, next)];
   });
 }
 
-function noRoom({ length, width }: Bay, wayWidth: number): Problem {
-  const size = `${formatLength(length, "metric")} by ${formatLength(width, "metric")}`;
-  const says = `There is no place of ${size} with a way ${formatLength(wayWidth, "metric")} wide to a door.`;
+function noRoom({ length, width }: Bay, wayWidth: number, said: Said): Problem {
+  const size = `${said(length)} by ${said(width)}`;
+  const says = `There is no place of ${size} with a way ${said(wayWidth)} wide to a door.`;
   return problem(
     "place-no-room",
     "",
@@ -110,12 +120,13 @@ function sentenceOf(
   hall: Hall,
   bay: Bay,
   outline: Polygon,
-  wayWidth: number,
+  wide: string,
   count: number,
   lost: number,
+  said: Said,
 ): string {
   const where = placeWords(outline, hall, hallFrame(hall));
-  const size = `${formatLength(bay.length, "metric")} by ${formatLength(bay.width, "metric")}`;
+  const size = `${said(bay.length)} by ${said(bay.width)}`;
   const change = lost === 0 ? "no fewer than before" : `${Math.abs(lost)} ${lost > 0 ? "fewer" : "more"}`;
-  return `A place of ${size} ${where}, with a way ${formatLength(wayWidth, "metric")} wide to a door: ${count} ${count === 1 ? "mat fits" : "mats fit"} beside it, ${change}.`;
+  return `A place of ${size} ${where}, with a way ${wide} wide to a door: ${count} ${count === 1 ? "mat fits" : "mats fit"} beside it, ${change}.`;
 }
