@@ -31,7 +31,7 @@ export function floorProblems(draft: FloorDraft): readonly Problem[] {
 
 function outlineProblems(outline: Polygon): readonly Problem[] {
   const own = shapeProblems(outline, { place: "outline", name: "The floor", side: "wall" });
-  if (own.some((it) => it.code === "outline-corners")) return own;
+  if (own.some((it) => it.code === "not-drawn" || it.code === "outline-corners")) return own;
   const size = extentProblem(outline) ?? (own.length === 0 ? areaProblem(outline) : undefined);
   return size === undefined ? own : [...own, size];
 }

@@ -90,6 +90,8 @@ test("HALL-3: a floor with a corner twice, or closed by its first corner, says w
 
 test("HALL-3: a floor needs three corners that are not on one line, and has at most five hundred, a shape on it two hundred", () => {
   expect(told({ outline: [] })).toContain("not-drawn at outline");
+  // a floor without corners is nowhere, so it is not far away either
+  expect(told({ outline: [] })).not.toContain("floor-far-away at outline");
   expect(
     told({
       outline: [

@@ -13,7 +13,7 @@ import { nameOr } from "../places/hall-name.ts";
 import { NothingHere } from "../places/nothing-here.tsx";
 import { PaperPages } from "./paper-pages.tsx";
 import { SheetButtons } from "./sheet-buttons.tsx";
-import { SheetWords } from "./sheet-words.tsx";
+import { SheetLead, SheetWords } from "./sheet-words.tsx";
 import { type HallSheetState, useHallSheet } from "./use-hall-sheet.ts";
 
 /** The hall sheet of a hall: to read, to print and to take away. */
@@ -87,15 +87,19 @@ function Sheet({ practiceId, practice, hallId, opened, forClass = null, classId,
           <PageTitle tab={`Hall sheet: ${name}`}>Hall sheet: {name}</PageTitle>
           <p className="soft">{[forClass?.name, document.address].filter(Boolean).join(" · ")}</p>
         </div>
-        <SheetButtons
-          paper={paper}
-          searched={state.kind === "ready" && state.view.sheet.plan.arrangement === "most"}
-          size={size}
-          choose={setSize}
-          address={pdfAddress(practiceId, hallId, size, classId)}
-          saved={!unsent}
-        />
         <Answer state={state} />
+        {state.kind === "problems" || state.kind === "failed" ? null : (
+          <SheetButtons
+            paper={paper}
+            searched={state.kind === "ready" && state.view.sheet.plan.arrangement === "most"}
+            size={size}
+            choose={setSize}
+            // the server knows nothing of a hall that was never sent
+            address={from === 0 ? null : pdfAddress(practiceId, hallId, size, classId)}
+            saved={!unsent}
+          />
+        )}
+        {state.kind === "ready" ? <SheetWords sheet={state.view.sheet} paper={state.view.paper} /> : null}
         {paper === null ? null : <h2>The page as it prints</h2>}
       </div>
       {paper === null ? null : <PaperPages paper={paper} />}
@@ -117,7 +121,7 @@ function Answer({ state }: { readonly state: HallSheetState }) {
     case "problems":
       return <ProblemList problems={state.problems} announce={false} />;
     case "ready":
-      return <SheetWords sheet={state.view.sheet} paper={state.view.paper} />;
+      return <SheetLead sheet={state.view.sheet} />;
   }
 }
 

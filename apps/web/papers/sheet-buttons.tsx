@@ -7,8 +7,8 @@ type Props = {
   readonly searched: boolean;
   readonly size: PaperSize;
   readonly choose: (size: PaperSize) => void;
-  /** where the server hands out the PDF */
-  readonly address: string;
+  /** where the server hands out the PDF; null where it has none */
+  readonly address: string | null;
   /** what is on the page is saved, so that the PDF is made from the same */
   readonly saved: boolean;
 };
@@ -30,9 +30,11 @@ export function SheetButtons({ paper, searched, size, choose, address, saved }: 
         <button type="button" className="button" disabled={paper === null} onClick={() => print()}>
           Print
         </button>
-        <a className="button" href={address} download>
-          Save as PDF
-        </a>
+        {address === null ? null : (
+          <a className="button" href={address} download>
+            Save as PDF
+          </a>
+        )}
       </p>
       {paper === null ? null : (
         <p className="small soft">

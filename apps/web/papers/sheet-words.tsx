@@ -2,18 +2,26 @@ import { boundFigures, type HallSheet, type Paper, type SheetSection } from "#co
 import { useId } from "react";
 import { PaperFigure } from "./paper-figure.tsx";
 
-type Props = { readonly sheet: HallSheet; readonly paper: Paper };
-
-/** What the sheet says, to be read on a phone in the hall: the answer, the drawing, the lists. */
-export function SheetWords({ sheet, paper }: Props) {
+/** The answer: the posted number, the mats, and how many of them to lay where that is fewer. */
+export function SheetLead({ sheet }: { readonly sheet: HallSheet }) {
   const [posted, ...others] = sheet.lead;
-  const figure = paper.pages.flatMap((it) => it.parts).find((it) => it.role === "figure");
   return (
-    <div className="sheet-words">
+    <div className="stack-close">
       <p className="answer">{posted}</p>
       {others.map((says, index) => (
         <p key={says}>{index === 0 ? boundFigures(says) : <strong>{says}</strong>}</p>
       ))}
+    </div>
+  );
+}
+
+type Props = { readonly sheet: HallSheet; readonly paper: Paper };
+
+/** What else the sheet says, to be read on a phone in the hall: the drawing and the lists. */
+export function SheetWords({ sheet, paper }: Props) {
+  const figure = paper.pages.flatMap((it) => it.parts).find((it) => it.role === "figure");
+  return (
+    <div className="sheet-words">
       <div className="sheet-drawn">
         {figure === undefined ? null : <PaperFigure part={figure} />}
         <div className="sheet-lists">
