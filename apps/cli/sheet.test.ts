@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { readPdf, temporaryFolder, wordsOfPage } from "#testing";
 import { expect, it } from "vitest";
@@ -72,3 +72,15 @@ it("letters that the PDF has not are told", async () => {
   const { out } = await inTerminal(["sheet", "loft.json", "--out", "loft.pdf"], { folder });
   expect(out).toContain("The PDF has no letter for З а л; a ? stands for each.");
 });
+
+const zoo = join(import.meta.dirname, "zoo/hall");
+
+it.each(readdirSync(zoo))(
+  "of the ugly file %s it tells the same problems as the plan, and writes nothing",
+  async (file) => {
+    const sheet = await inTerminal(["sheet", file, "--out", "never.pdf"], { folder: zoo });
+    const fit = await inTerminal(["fit", file], { folder: zoo });
+    expect([sheet.code, sheet.out]).toEqual([2, ""]);
+    expect(sheet.err).toBe(fit.err);
+  },
+);
