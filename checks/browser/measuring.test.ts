@@ -97,10 +97,12 @@ test("a hall that was made without a signal arrives on whatever page is opened o
   await button("That was the last wall").click();
   await box("Name of the hall").fill("Mission Loft");
   await button("Make it a new hall").click();
-  await page.getByText("Kept on this device.", { exact: false }).first().waitFor();
+  await page.getByText("Not saved: the server does not answer. Kept on this device.").waitFor();
   const practice = page.url().replace(/measure.*$/, "classes");
-  await page.goto("about:blank");
+  // closed while there is no signal: nothing of that page is left to deliver it
+  await page.close();
   await context.setOffline(false);
+  page = await context.newPage();
   await page.goto(practice);
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
   await expect.poll(halls).toHaveLength(1);
@@ -146,7 +148,7 @@ test("a wall that is wrong is named and measured again; bad figures are said in 
 });
 
 test("an outline takes the place of a hall’s floor after it said what becomes of the door, and is put back", async () => {
-  await begin(wide);
+  await begin({ ...wide, colorScheme: "dark" });
   await button("Draw a hall").click();
   await page.getByRole("textbox", { name: "Width left to right on the drawing" }).fill("8");
   await page.getByRole("textbox", { name: "Length bottom to top on the drawing" }).fill("12");
@@ -205,4 +207,19 @@ test("walls in feet and inches, one angle that is not known, and a walk that is 
   await page.getByRole("button", { name: /^Let go/ }).click();
   await button("Let go of the figures of A new hall").click();
   await expect.poll(() => page.getByRole("link", { name: "A new hall" }).count()).toBe(0);
+});
+
+test("a device that keeps nothing says so, and the figures are there for as long as the page is", async () => {
+  await begin(phone);
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new Error("no room");
+    };
+  });
+  await page.getByRole("link", { name: "Measure a hall" }).click();
+  await button("Wall by wall with a tape").click();
+  await walls(["A–B", "8"], ["B–C", "12"]);
+  await page.getByText("This device keeps nothing: do not close the page.").first().waitFor();
+  await page.getByText("2 walls so far. From C back to A it is 14.42 m.").waitFor();
+  await page.getByRole("link", { name: "All that is measured on this device" }).click();
 });
