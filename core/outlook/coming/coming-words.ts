@@ -41,8 +41,14 @@ function fitSentences({ fit, cameAgain, expectedVisits, expectedOfNew, ahead }: 
   ];
 }
 
-function onceSentence({ fit, people, notSeenFor }: Coming): readonly string[] {
+/** Where BG/NBD is the wrong model for these dates, or for some of the people. */
+function onceSentence({ fit, people, notSeenFor, oneWeekday }: Coming): readonly string[] {
   if (fit?.model !== "bg-nbd") return [];
+  if (oneWeekday) {
+    return [
+      "All visits fall on one weekday, as in a weekly class, of which bg-nbd expects too many visits; bg-bb fits it better.",
+    ];
+  }
   const once = people.filter((it) => it.visits === 1 && it.weeksSince >= notSeenFor).length;
   if (once === 0) return [];
   const who = once === 1 ? "one person who came once and was" : `${once} people who came once and were`;

@@ -1,4 +1,4 @@
-import { dateOfDay } from "#kernels/calendar";
+import { dateOfDay, weekdayOfDay } from "#kernels/calendar";
 import { bad, good, type Result } from "#core/words";
 import type { Banded, ComingFit, PersonComing, PersonSeen, Records } from "./coming-types.ts";
 import { type FittedModel, fittedModel } from "./fitted-model.ts";
@@ -28,6 +28,8 @@ export type Coming = {
   /** the Mondays of weeks in which nobody came, though the class is taken to have run */
   readonly emptyWeeks: readonly string[];
   readonly cameAgain: number;
+  /** true where every visit falls on the same weekday, as in a weekly class */
+  readonly oneWeekday: boolean;
   /** null where fewer than four people came more than once */
   readonly fit: ComingFit | null;
   /** visits of all these people in the weeks ahead, in a band that holds what happens four times of five */
@@ -65,6 +67,7 @@ export function stillComing(question: ComingQuestion): Result<Coming> {
     visitsLater: read.value.visitsLater,
     emptyWeeks: read.value.emptyWeeks.map(dateOfDay),
     cameAgain,
+    oneWeekday: new Set(read.value.people.flatMap(({ days }) => days.map(weekdayOfDay))).size === 1,
     fit: found?.fit ?? null,
     expectedVisits: found?.total ?? null,
     expectedOfNew: found?.ofNew ?? null,
