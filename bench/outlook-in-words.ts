@@ -6,7 +6,7 @@ export type OutlookRecord = {
   readonly year: YearSpeed;
   readonly learning: LearningSpeed;
   readonly coverage: readonly Coverage[];
-  readonly regret: readonly { readonly hope: number; readonly rules: readonly Regret[] }[];
+  readonly regret: readonly { readonly world: string; readonly rules: readonly Regret[] }[];
 };
 
 export function outlookInWords({ year, learning, coverage, regret }: OutlookRecord): string {
@@ -20,9 +20,9 @@ export function outlookInWords({ year, learning, coverage, regret }: OutlookReco
         `Bands of eight of ten after ${it.recorded} sessions${it.counted ? " with newcomers counted" : ""}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
         `heads of 24 weeks ${percent(it.heads)}, newcomers ${percent(it.newcomers)}.`,
     ),
-    ...regret.flatMap(({ hope, rules }) => [
+    ...regret.flatMap(({ world, rules }) => [
       "",
-      `True newcomers ${hope === 1 ? "as guessed" : `${hope} of the guess`}:              leaves  regret     ±  closed  wrongly`,
+      `${world.padEnd(42)}leaves  regret     ±  closed  wrongly`,
       ...rules.map(lineOf),
     ]),
   ].join("\n");

@@ -13,6 +13,7 @@ import {
   seasonOf,
   USUAL_SEASON,
 } from "#core/outlook";
+import { normalQuantile } from "#kernels/statistics";
 import { simulateRoll } from "#testing";
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
@@ -56,18 +57,35 @@ export type Regret = {
   readonly closedWrongly: number;
 };
 
-/** The rules on the same simulated classes; `hope` multiplies the true newcomers that her guess promises. */
-export function measureRegret(classes: number, seed: number, hope: number): readonly Regret[] {
+/** How the simulated classes differ from what she guesses and the model knows. */
+export type World = {
+  readonly name: string;
+  /** multiplies the newcomers that her guess promises */
+  readonly newcomers: number;
+  /** the spread of a luck that all people of one evening share, like rain or a match on television; 0 is none */
+  readonly weather: number;
+};
+
+export const worlds: readonly World[] = [
+  { name: "as she guessed", newcomers: 1, weather: 0 },
+  { name: "half the newcomers", newcomers: 0.5, weather: 0 },
+  { name: "as she guessed, with weather", newcomers: 1, weather: 0.3 },
+];
+
+/** The rules on the same simulated classes of a world. */
+export function measureRegret(classes: number, seed: number, world: World): readonly Regret[] {
   const random = xoroshiro128plus(seed);
-  const runs = Array.from({ length: classes }, (_, at) => simulatedClass(random, hope, seed + at));
+  const runs = Array.from({ length: classes }, (_, at) => simulatedClass(random, world, seed + at));
   return rules.map((rule) => regretOf(rule, runs));
 }
 
-function simulatedClass(random: RandomGenerator, hope: number, seed: number): ClassRun {
+function simulatedClass(random: RandomGenerator, world: World, seed: number): ClassRun {
   const point = Array.from({ length: 4 }, () => uniformFloat64(random));
   const drawn = ratesOf(priorDraw(rollPrior(guess), point));
-  const truth = { ...drawn, newcomers: drawn.newcomers * hope };
-  const demand = simulateRoll({ ...truth, alike: scene.alike, seasons }, random).map((it) => it.demand);
+  const truth = { ...drawn, newcomers: drawn.newcomers * world.newcomers };
+  // the rules know the season, not the weather
+  const felt = world.weather === 0 ? seasons : seasons.map((each) => each * luckOf(world.weather, random));
+  const demand = simulateRoll({ ...truth, alike: scene.alike, seasons: felt }, random).map((it) => it.demand);
   const heads = demand.map((count) => Math.min(count, scene.capacity));
   const expected = expectedHeads(truth);
   return {
@@ -76,6 +94,12 @@ function simulatedClass(random: RandomGenerator, hope: number, seed: number): Cl
     expected: expected.map((count) => count * scene.margin - scene.cost),
     looks: looksOf(heads, seed),
   };
+}
+
+/** A factor about 1, lognormal with this spread. */
+function luckOf(spread: number, random: RandomGenerator): number {
+  const normal = normalQuantile(Math.max(uniformFloat64(random), 1e-12));
+  return Math.exp(spread * normal - spread ** 2 / 2);
 }
 
 /** For each date of notice, what the product would say; worked out only for those who ask. */
@@ -114,8 +138,8 @@ function lookedAt(heads: readonly number[], seed: number): KeepAdvice {
   );
   const goingOn = term.reduce((sum, { mean }) => sum + mean * scene.margin - scene.cost, 0);
   const intakeSeen = heads.some((_, at) => monthOf(at) === 1 || monthOf(at) === 9);
-  const { exitCost } = scene;
-  return keepOrClose({ sessionsHeld: held, intakeSeen, plateauChance, goingOn, otherUse: 0, exitCost });
+  const known = { sessionsHeld: held, intakeSeen, canPay: true, plateauChance, goingOn };
+  return keepOrClose({ ...known, otherUse: 0, exitCost: scene.exitCost });
 }
 
 function expectedHeads(truth: RollDraw): readonly number[] {

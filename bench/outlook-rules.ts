@@ -33,6 +33,11 @@ export const rules: readonly Rule[] = [
       first(heads, (_, at) => at >= 2 && heads.slice(at - 2, at + 1).every((count) => count < breakEven)),
   },
   {
+    name: "the same after a first term of twelve",
+    closesAfter: ({ heads }, breakEven) =>
+      first(heads, (_, at) => at >= 14 && heads.slice(at - 2, at + 1).every((count) => count < breakEven)),
+  },
+  {
     name: "last four weeks below what pays",
     closesAfter: (run, breakEven) =>
       first(run.looks, (look, at) => look !== null && thinLately(run, at, breakEven)),

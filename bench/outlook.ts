@@ -3,7 +3,7 @@
 import { parseArgs } from "node:util";
 import { machineNow } from "./machine.ts";
 import { outlookInWords } from "./outlook-in-words.ts";
-import { measureRegret } from "./outlook-regret.ts";
+import { measureRegret, worlds } from "./outlook-regret.ts";
 import { measureCoverage, measureLearning, measureYear } from "./outlook-speed.ts";
 
 const { values } = parseArgs({
@@ -28,8 +28,10 @@ const coverage = [
   { recorded: 12, counted: true },
   { recorded: 40, counted: false },
 ].map((asked) => measureCoverage(classes, asked, seed));
-told(`advice on ${classes} simulated classes, as she guessed, and with half the newcomers`);
-const regret = [1, 0.5].map((hope) => ({ hope, rules: measureRegret(classes, seed, hope) }));
+const regret = worlds.map((world) => {
+  told(`advice on ${classes} simulated classes, ${world.name}`);
+  return { world: world.name, rules: measureRegret(classes, seed, world) };
+});
 
 const record = { bench: "outlook", machine: machineNow(), classes, seed, year, learning, coverage, regret };
 console.log(values.json ? JSON.stringify(record, null, 2) : outlookInWords(record));

@@ -6,6 +6,7 @@ import { coverOrCancel, runTonight } from "./tonight.ts";
 const thin: KeepQuestion = {
   sessionsHeld: 12,
   intakeSeen: true,
+  canPay: true,
   plateauChance: 0.1,
   goingOn: -4000,
   otherUse: 0,
@@ -35,6 +36,10 @@ test("OUTLOOK-52 it is kept when the next term is worth more, or patience is lik
   expect(keepOrClose({ ...thin, plateauChance: 0.5 }).kind).toBe("keep");
   // a better use of the slot: 20.00 a session for twelve
   expect(keepOrClose({ ...thin, plateauChance: 0.3, goingOn: 500, otherUse: 24_000 }).kind).toBe("change");
+});
+
+test("OUTLOOK-52 where not even a full hall pays, it is the price or the hall that has to change", () => {
+  expect(keepOrClose({ ...thin, plateauChance: 0, canPay: false })).toEqual({ kind: "change", firm: true });
 });
 
 const evening = { expected: 11, margin: 770, hall: 2700, hallPastNotice: true, cancelling: 0 };

@@ -6,6 +6,8 @@ export type KeepQuestion = {
   readonly sessionsHeld: number;
   /** a January or a September is among them, when people begin */
   readonly intakeSeen: boolean;
+  /** some number of people that the hall takes pays for a session and its best other use */
+  readonly canPay: boolean;
   /** P(plateau ≥ n*) */
   readonly plateauChance: number;
   /** expected contribution of the next term, after the notice has run out */
@@ -32,13 +34,14 @@ export const PATIENT_FROM = 0.5;
 /**
  * Keep, change or close. Close when the chance that the class comes to pay is below a quarter and the next term is
  * worth less than its end; keep when the next term is worth more, or patience is likely to pay; else change something
- * first: the price, the hall, the hour. Firm after ten teaching weeks with a January or September. Method: methods 5,
+ * first: the price, the hall, the hour; always so where not even a full hall would pay. Firm after ten teaching weeks with a January or September. Method: methods 5,
  * trade F16.
  */
 export function keepOrClose(question: KeepQuestion): KeepAdvice {
-  const { sessionsHeld, intakeSeen, plateauChance, goingOn, otherUse, exitCost } = question;
+  const { sessionsHeld, intakeSeen, canPay, plateauChance, goingOn, otherUse, exitCost } = question;
   if (sessionsHeld < FEWEST_SESSIONS) return { kind: "too early", firm: false };
   const firm = sessionsHeld >= FIRM_SESSIONS && intakeSeen;
+  if (!canPay) return { kind: "change", firm };
   const worthMore = goingOn >= otherUse - exitCost;
   if (plateauChance < CLOSE_BELOW) return { kind: worthMore ? "change" : "close", firm };
   return { kind: worthMore || plateauChance >= PATIENT_FROM ? "keep" : "change", firm };

@@ -15,7 +15,7 @@ export function adviceSentences(
   if (first.advice.kind === "too early") return [tooEarly(outlook)];
   return [
     `${lead(first.advice)}${when(first)}.`,
-    reason(first, found, amounts),
+    reason(outlook, first, found, amounts),
     ...(first.advice.firm ? [] : [notFirm(outlook)]),
     ...later(found.notices),
   ];
@@ -44,12 +44,15 @@ function when({ date }: NoticeLook): string {
 }
 
 function reason(
+  { capacity }: Outlook,
   { sessions, goingOn, otherUse, exitCost }: NoticeLook,
   { plateauChance, worthWhile }: OutlookFound,
   amounts: (minor: number) => string,
 ): string {
   const term = `the ${counted(sessions, "session")} after the notice are expected to leave ${amounts(goingOn)}, ending it ${amounts(otherUse - exitCost)}`;
   if (worthWhile === null) return `No number of people pays for a session, and ${term}.`;
+  if (worthWhile > capacity)
+    return `It needs ${worthWhile} people and there are ${capacity} places, and ${term}.`;
   const people = worthWhile === 1 ? "1 person" : `${worthWhile} people`;
   return `The chance that it comes to the ${people} it needs is ${chanceText(plateauChance ?? 0)}, and ${term}.`;
 }

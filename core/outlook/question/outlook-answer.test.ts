@@ -73,6 +73,17 @@ test("OUTLOOK-51 OUTLOOK-52 ten weeks of eight people are kept, ten of nobody ar
   expect(early.sentences[2]).toBe("That is early: 5 sessions of 10.");
 });
 
+test("OUTLOOK-52 a hall that is too small or a price that is too low is told as that", () => {
+  const happened = weeks(5, 6, 6, 7, 8, 7, 8, 9, 8, 9);
+  // 130.00 ÷ 7.70 = 16.9 people on 14 places
+  const small = answered({ ...asked, happened, money: { yield: "7.90", perHead: "0.20", cost: "130.00" } });
+  expect(small.advice).toBe("change");
+  expect(small.sentences[1]).toMatch(/^It needs 17 people and there are 14 places, and /);
+  const low = answered({ ...asked, happened, money: { yield: "0.20", perHead: "0.20", cost: "31.00" } });
+  expect(low.advice).toBe("change");
+  expect(low.sentences[1]).toMatch(/^No number of people pays for a session, and /);
+});
+
 test("OUTLOOK-62 the term after the notice is counted from the day on which it takes effect", () => {
   const { notices } = answered({
     ...asked,

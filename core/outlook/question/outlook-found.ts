@@ -94,8 +94,10 @@ function noticesOf(
   look: LookAhead,
   plateauChance: number,
 ): readonly NoticeLook[] {
-  const { notice, held, older } = outlook;
+  const { notice, held, older, capacity } = outlook;
   if (notice === null) return [];
+  const worthWhile = breakEvenHeads(cost + notice.otherUse, margin);
+  const canPay = worthWhile !== null && worthWhile <= capacity;
   const intakeSeen = held.some(({ date }) => date.month === 1 || date.month === 9);
   return noticeDates(outlook).flatMap((date): readonly NoticeLook[] => {
     const first = firstAfter(outlook, date, notice.days);
@@ -107,6 +109,7 @@ function noticesOf(
       ...ending,
       sessionsHeld: held.length + older,
       intakeSeen,
+      canPay,
       plateauChance,
       goingOn,
     };
