@@ -111,6 +111,45 @@ test("the sheet of a class has its name and its cap, and the PDF that is saved s
   await context.close();
 });
 
+function bench(x: number, y: number) {
+  return [
+    [x, y],
+    [x + 0.2, y],
+    [x + 0.2, y + 0.3],
+    [x, y + 0.3],
+  ];
+}
+
+test("what does not fit on one page goes on on the next, on the printer as on the screen", async () => {
+  const fixtures = Array.from({ length: 160 }, (_, index) => ({
+    label: `Bench with a long name, kept for the choir, number ${index}`,
+    outline: bench(0.2 + (index % 16) * 0.45, 0.5 + Math.floor(index / 16)),
+  }));
+  const outline = [
+    [0, 0],
+    [8, 0],
+    [8, 12],
+    [0, 12],
+  ];
+  const gaps = { side: 0.5, end: 0.3, wall: 0.5 };
+  const document = { name: "Choir room", outline, fixtures, mat: { length: 1.83, width: 0.61 }, gaps };
+  await fetch(`${server.address}/api/practices/oriel/halls/choir-room`, {
+    method: "PUT",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify({ action: "save-choir-room", from: 0, document }),
+  });
+  const { context, page, errors } = await freshPage(browser, wide);
+  await opened(page, "/practice/oriel/halls/choir-room/hall-sheet");
+  const count = await page.locator(".paper-page").count();
+  const read = await printed(page);
+  expect(count).toBeGreaterThan(1);
+  expect(read.numPages).toBe(count);
+  expect(await wordsOfPage(read, 1)).toContain("It goes on on page 2.");
+  expect(await wordsOfPage(read, count)).toContain(`Page ${count} of ${count}`);
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
 test.each([
   ["a phone in the light", { ...phone, colorScheme: "light" }],
   ["a phone in the dark", { ...phone, colorScheme: "dark" }],

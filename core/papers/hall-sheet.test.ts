@@ -174,6 +174,16 @@ test("PAPER-4: a width that was set is the one that is looked for, and the mats 
   expect(set.inTheWay.length).toBeGreaterThan(0);
 });
 
+test("PAPER-4: a width that no way can have is told, and the usual one looked for", () => {
+  const hall = aHall({ outline: box(0, 0, 4, 5), gaps: { side: 1, end: 1, wall: 1.5 } });
+  const door = doorSwing(hall.outline, { wall: 0, hingeAt: 1000, width: 900, reaches: "on" });
+  const items = itemsOf(aHallSheet({ ...hall, keepClear: [door] }, { wayWidth: 50 }), "Doors and ways out");
+  expect(items.slice(-2)).toEqual([
+    "A way 0.05 m wide was asked for. Ask for a way from 0.30 m to 5.00 m wide.",
+    "Every mat has a way 0.90 m wide to a door. Keep it so.",
+  ]);
+});
+
 test("PAPER-4: without a door it says that the ways out have to be found", () => {
   expect(itemsOf(aHallSheet(aHall()), "Doors and ways out")).toEqual([
     "No door is drawn: find every way out before anything is laid.",

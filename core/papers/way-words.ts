@@ -69,32 +69,37 @@ const none: Ways = { items: [], inTheWay: [], width: 0 };
  * Of the way as wide as it was set, and which mats are in it. Where nobody has set it, of a wide one first, and where
  * not every mat has that, of one as wide as the gap between mats: that much they leave by themselves.
  */
-function clearWords({ hall, plan, wayWidth, units }: HallSheetInput): Ways {
+function clearWords(input: HallSheetInput): Ways {
+  const { hall, plan, wayWidth, units } = input;
   const width = wayWidth ?? WIDE[units];
-  const wide = wayOf(hall, plan, width);
-  if (wide === null || plan.count === 0) return none;
+  const found = clearWay(hall, plan, width, units);
+  const unusable = found.ok ? [] : found.problems.filter((it) => it.code === "way-width");
+  if (unusable.length > 0) {
+    const unset = clearWords({ ...input, wayWidth: null });
+    return { ...unset, items: [...unusable.map((it) => `${it.says} ${it.next}`), ...unset.items] };
+  }
+  if (!found.ok || plan.count === 0) return none;
+  const wide = found.value;
   if (wide.clear) return { items: [`Every mat ${hasWay(width, units)}. Keep it so.`], inTheWay: [], width };
   if (wayWidth !== null)
     return { items: [`${stuckWords(plan, wide, width, units)} ${decides}`], inTheWay: wide.blocking, width };
-  const narrow = Math.min(width, Math.max(NARROWEST, hall.gaps.side));
-  const way = wayOf(hall, plan, narrow);
-  if (way === null) return none;
-  const few = `${plan.count - wide.stuck.length} of ${plan.count} have one ${saidLength(width, units)} wide. ${decides}`;
-  if (way.clear)
-    return {
-      items: [`Every mat ${hasWay(narrow, units)}, past no other mat; ${few}`],
-      inTheWay: [],
-      width: narrow,
-    };
-  return { items: [`${stuckWords(plan, way, narrow, units)} ${few}`], inTheWay: way.blocking, width: narrow };
+  return narrowWords(input, plan.count - wide.stuck.length);
+}
+
+/** So many mats have the wide way; which have one as wide as the gap between mats. */
+function narrowWords({ hall, plan, units }: HallSheetInput, wide: number): Ways {
+  const width = Math.min(WIDE[units], Math.max(NARROWEST, hall.gaps.side));
+  const found = clearWay(hall, plan, width, units);
+  if (!found.ok) return none;
+  const few = `${wide} of ${plan.count} have one ${saidLength(WIDE[units], units)} wide. ${decides}`;
+  const { clear, blocking } = found.value;
+  const says = clear
+    ? `Every mat ${hasWay(width, units)}, past no other mat; ${few}`
+    : `${stuckWords(plan, found.value, width, units)} ${few}`;
+  return { items: [says], inTheWay: blocking, width };
 }
 
 const decides = "Whether that will do the hall and the fire service decide.";
-
-function wayOf(hall: Hall, plan: ArrangedMatPlan, width: number): ClearWay | null {
-  const found = clearWay(hall, plan, width);
-  return found.ok ? found.value : null;
-}
 
 function hasWay(width: number, units: LengthUnits): string {
   return `has a way ${saidLength(width, units)} wide to a door`;
