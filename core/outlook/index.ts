@@ -12,7 +12,7 @@ export {
 } from "./happened/happened-document.ts";
 export type { HeldSession } from "./happened/held-session.ts";
 export { readSessions } from "./happened/read-sessions.ts";
-export { acceptAtMost, type Accepting, chanceOver, type OpeningRoom } from "./opening/accept-at-most.ts";
+export { acceptAtMost, type Accepting } from "./opening/accept-at-most.ts";
 export { openingAnswer } from "./opening/opening-answer.ts";
 export {
   type OpeningDocument,
@@ -20,7 +20,7 @@ export {
   openingDocumentSchema,
 } from "./opening/opening-document.ts";
 export type { OpeningJson } from "./opening/opening-json.ts";
-export { type Together, turnUpOf } from "./opening/turn-up.ts";
+export type { Together } from "./opening/turn-up.ts";
 export {
   type ComingAnswer,
   comingAnswer,
@@ -50,6 +50,5 @@ export {
   type RollQuestion,
 } from "./learning/learned-roll.ts";
 export { priorDraw, ratesOf, type RollGuess, rollPrior } from "./learning/roll-prior.ts";
-export { rollMoments, type RollPlan } from "./roll/roll-moments.ts";
 export { plateauOf, type RollRates } from "./roll/roll-rates.ts";
-export { LEVEL_SEASON, levelled, seasonOf, USUAL_SEASON } from "./season/season-index.ts";
+export { levelled, seasonOf, USUAL_SEASON } from "./season/season-index.ts";
