@@ -1,6 +1,6 @@
 import type { ArrangedMatPlan, ArrangementRow, FacingMatPlan, PlacesSetOut, RingSetOut } from "#core/hall";
 import { metresFromMillimetres } from "#core/words";
-import { setOutInMetres } from "./set-out-in-metres.ts";
+import { endInMetres, setOutInMetres } from "./set-out-in-metres.ts";
 
 /** A plan for other programs, in metres as in all documents; angles in degrees. */
 export function planInMetres(plan: ArrangedMatPlan) {
@@ -70,6 +70,7 @@ function ringsInMetres(setOut: RingSetOut) {
 function placesInMetres(setOut: PlacesSetOut) {
   return {
     ...setOut,
+    strings: setOut.strings.map((it) => ({ ...it, from: endInMetres(it.from), to: endInMetres(it.to) })),
     groups: setOut.groups.map((group) => ({
       ...group,
       out: metresFromMillimetres(group.out),

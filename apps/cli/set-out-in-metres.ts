@@ -18,6 +18,6 @@ export function setOutInMetres(setOut: SetOut): SetOut {
   };
 }
 
-function endInMetres(end: StringEnd): StringEnd {
+export function endInMetres(end: StringEnd): StringEnd {
   return { ...end, distance: metresFromMillimetres(end.distance) };
 }

@@ -125,7 +125,12 @@ export {
   startMostMats,
 } from "./arrangement/most-mats.ts";
 export type { MostProgress } from "./arrangement/most-progress.ts";
-export type { PlaceAlong, PlaceGroup, PlacesSetOut, TapeSide } from "./arrangement/places-set-out-types.ts";
+export type {
+  NamedString,
+  PlaceAlong,
+  PlaceGroup,
+  PlacesSetOut,
+} from "./arrangement/places-set-out-types.ts";
 export { planWorking } from "./arrangement/plan-working.ts";
 export { arrangementWords, proofSentence } from "./arrangement/proof-sentence.ts";
 export type {

@@ -16,15 +16,30 @@ export function lineString(hall: Hall, frame: HallFrame, laid: LaidLines): SetOu
   if (mats === undefined) return null;
   const { near, start } = measureLine(hall.outline, hall.mat, laid, mats);
   const end = mats.reduce((furthest, mat) => Math.max(furthest, dot(mat.centre, laid.along)), start);
-  const from = stringEnd(hall, frame, laid, near, start, 1);
-  const to = stringEnd(hall, frame, laid, near, end, -1);
+  return stringBetween(hall, frame, laid, near, start, end);
+}
+
+/**
+ * A string along `along` at `near` (along `away`), from the wall before `start` to the one past `end`; null where it
+ * comes to no wall.
+ */
+export function stringBetween(
+  hall: Hall,
+  frame: HallFrame,
+  ways: Pick<LaidLines, "away" | "along">,
+  near: number,
+  start: number,
+  end: number,
+): SetOutString | null {
+  const from = stringEnd(hall, frame, ways, near, start, 1);
+  const to = stringEnd(hall, frame, ways, near, end, -1);
   return from === null || to === null ? null : { from, to };
 }
 
 function stringEnd(
   { outline }: Hall,
   frame: HallFrame,
-  { away, along }: LaidLines,
+  { away, along }: Pick<LaidLines, "away" | "along">,
   near: number,
   inside: number,
   way: 1 | -1,

@@ -1,47 +1,63 @@
 import type { Point, Polygon } from "#kernels/geometry";
 import type { Mat } from "../hall.ts";
-import { matExtents } from "../mat-extents.ts";
+import { matExtents, nearestEdge } from "../mat-extents.ts";
 import type { PlacedMat } from "../mat-plan-types.ts";
 import { runsSquare, wallBefore } from "../tape-walls.ts";
 import { dot, scaled } from "../vectors.ts";
 
-/** A frame to measure in: each way one long, square to one another. */
-export type TapeFrame = { readonly along: Point; readonly away: Point };
-
-/** From a wall, by its index, to the nearest edge of the mat, in real millimetres. */
-export type TapeFigure = {
-  readonly wall: number;
-  readonly figure: number;
-  /** which way the figure grows when the mat is moved on along the way it was measured */
-  readonly grows: 1 | -1;
-  readonly slanting: boolean;
+/** A way to measure, one long, what is square to it, and where along it a string would lie: at the nearest edge of all mats. */
+export type TapeWay = {
+  readonly way: Point;
+  readonly across: Point;
+  readonly string: number;
+  readonly name: "string 1" | "string 2";
 };
 
+/** Two ways square to one another: along the rows, and away from the front. */
+export type TapeFrame = { readonly along: TapeWay; readonly away: TapeWay };
+
+/** From a wall, by its index, or from the string, to the nearest edge of the mat, in real millimetres. */
+export type TapeFigure = {
+  readonly from: number | TapeWay["name"];
+  readonly figure: number;
+  /** which way the figure grows when the mat is moved on along the way */
+  readonly grows: 1 | -1;
+};
+
+/** The frame for mats along an axis: `along` and `away` each one long and square to one another. */
+export function tapeFrame(mat: Mat, mats: readonly PlacedMat[], along: Point, away: Point): TapeFrame {
+  return {
+    along: { way: along, across: away, string: nearestEdge(mat, mats, along, away), name: "string 2" },
+    away: { way: away, across: along, string: nearestEdge(mat, mats, away, along), name: "string 1" },
+  };
+}
+
 /**
- * How far a mat's edge lies from the wall that a tape along `way` comes to: the wall behind the mat, or, where that
- * is at a slant and the one before it is not, the one before it. Along a slanting wall the tape lies along the mat's
- * near edge. Throws for a mat that is not between walls, which no plan on a floor has.
+ * How far a mat's edge lies from the wall that a tape along `way` comes to: the wall behind the mat, or the one before
+ * it, whichever is square to the way; where both stand at a slant, from the string.
  */
 export function measurePlace(
   outline: Polygon,
   mat: Mat,
   placed: PlacedMat,
-  way: Point,
-  across: Point,
+  { way, across, string, name }: TapeWay,
 ): TapeFigure {
   const { long, deep } = matExtents(mat, placed, way);
   const [middle, level] = [dot(placed.centre, way), dot(placed.centre, across) - deep / 2];
-  const behind = met(outline, way, across, level, middle - long / 2, 1);
-  if (behind !== undefined && !behind.slanting) return behind;
-  const before = met(outline, scaled(way, -1), across, level, -middle - long / 2, -1);
-  const found = before !== undefined && !before.slanting ? before : (behind ?? before);
-  if (found === undefined) throw new RangeError(`a mat between no walls: ${placed.centre.join(", ")}`);
-  return found;
+  return (
+    met(outline, way, across, level, middle - long / 2, 1) ??
+    met(outline, scaled(way, -1), across, level, -middle - long / 2, -1) ?? {
+      from: name,
+      figure: middle - long / 2 - string,
+      grows: 1,
+    }
+  );
 }
 
 /** Half a millimetre into the mat, so that an edge that lies on a wall is not lost between two walls. */
 const INSIDE = 0.5;
 
+/** Undefined where the tape comes to a wall at a slant, or to none. */
 function met(
   outline: Polygon,
   way: Point,
@@ -51,16 +67,6 @@ function met(
   grows: 1 | -1,
 ): TapeFigure | undefined {
   const found = wallBefore(outline, across, way, level + INSIDE, start);
-  if (found === undefined) return undefined;
-  const slanting = !runsSquare(outline, found.wall, way);
-  const at = slanting ? atLevel(outline, found.wall, way, across, level) : found.at;
-  return { wall: found.wall, figure: start - at, grows, slanting };
-}
-
-/** Where a wall, run on straight, crosses a level. */
-function atLevel(outline: Polygon, wall: number, way: Point, across: Point, level: number): number {
-  const [from, to] = [outline[wall], outline[(wall + 1) % outline.length]];
-  if (from === undefined || to === undefined) throw new RangeError(`no wall ${wall}`);
-  const [low, high] = [dot(from, across) - level, dot(to, across) - level];
-  return dot(from, way) + (low / (low - high)) * (dot(to, way) - dot(from, way));
+  if (found === undefined || !runsSquare(outline, found.wall, way)) return undefined;
+  return { from: found.wall, figure: start - found.at, grows };
 }

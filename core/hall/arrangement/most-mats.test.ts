@@ -7,11 +7,13 @@ import { outwardOf } from "../floor-walls.ts";
 import type { Hall } from "../hall.ts";
 import { hallFrame, wallInWords } from "../hall-frame.ts";
 import { floorToFill } from "../mat-plan.ts";
-import { dot } from "../vectors.ts";
+import type { PlacedMat } from "../mat-plan-types.ts";
+import { cornerName } from "../corner-names.ts";
+import { added, direction, dot, scaled } from "../vectors.ts";
 import type { MostMatPlan } from "./arrangement-types.ts";
 import { axesToTry } from "./axes-to-try.ts";
 import { advanceMostMats, mostMatPlan, startMostMats } from "./most-mats.ts";
-import type { TapeSide } from "./places-set-out-types.ts";
+import type { NamedString } from "./places-set-out-types.ts";
 import { setOutInWords } from "./set-out-in-words.ts";
 
 /** 5.5 by 6 m: lines hold 10, most holds more (mats both ways round). */
@@ -78,11 +80,14 @@ test("HALL-65: who lays the mats from the figures alone lays the same mats, all 
       const laid = matsFromFigures(hall, plan);
       for (const [index, mat] of laid.entries()) {
         const planned = plan.mats[index];
-        if (mat === null || planned === undefined) continue;
+        if (planned === undefined) continue;
         laidFromFigures++;
-        // walls that were turned and rounded to the millimetre are square to 2 mm in 10 m
+        // walls that were turned and rounded to the millimetre are square to 2 mm in 10 m; the ends of a string are
+        // to the millimetre, which over its length turns it by little
         const upright = hall.outline.every(([x, y]) => x % 10 === 0 && y % 10 === 0);
-        const short = upright && plan.placesSetOut.toTheCentimetre ? 0.01 : 2;
+        const { toTheCentimetre, strings } = plan.placesSetOut;
+        const short =
+          upright && toTheCentimetre && strings.length === 0 ? 0.01 : strings.length === 0 ? 2 : 10;
         expect(Math.abs(mat[0] - planned.centre[0])).toBeLessThan(short);
         expect(Math.abs(mat[1] - planned.centre[1])).toBeLessThan(short);
       }
@@ -93,35 +98,62 @@ test("HALL-65: who lays the mats from the figures alone lays the same mats, all 
   expect(laidFromFigures).toBeGreaterThan(150);
 });
 
-/** The centre of each mat by its two figures; null where a figure was taken along a slanting wall. */
-function matsFromFigures(hall: Hall, plan: MostMatPlan): readonly (Point | null)[] {
+/** The centre of each mat by its two figures. */
+function matsFromFigures(hall: Hall, plan: MostMatPlan): readonly Point[] {
   let index = 0;
   return plan.placesSetOut.groups.flatMap((group) =>
-    group.places.map((place) => {
-      const angle = plan.mats[index++]?.angle ?? 0;
-      if (group.outFrom.slanting || group.alongFrom.slanting) return null;
-      const [one, other] = [
-        lineAt(hall, angle, group.outFrom, group.out),
-        lineAt(hall, angle, group.alongFrom, place.along),
-      ];
+    group.places.map((place): Point => {
+      const placed = plan.mats[index++];
+      const one = lineAt(hall, plan, placed, group.outFrom, group.out);
+      const other = lineAt(hall, plan, placed, group.alongFrom, place.along);
       const det = one.way[0] * other.way[1] - one.way[1] * other.way[0];
       return [
         (one.at * other.way[1] - other.at * one.way[1]) / det,
         (one.way[0] * other.at - other.way[0] * one.at) / det,
-      ] as const;
+      ];
     }),
   );
 }
 
-/** The line square to `way` on which the mat's centre lies, from the wall it was measured from. */
-function lineAt(hall: Hall, angle: number, { wall }: TapeSide, figure: number): { way: Point; at: number } {
+/** The line square to `way` on which the mat's centre lies, from the wall or the string that it was measured from. */
+function lineAt(
+  hall: Hall,
+  { placesSetOut }: MostMatPlan,
+  placed: PlacedMat | undefined,
+  from: string,
+  figure: number,
+): { way: Point; at: number } {
+  const string = placesSetOut.strings.find((it) => it.name === from);
+  const { way, level } = string === undefined ? fromWall(hall, from) : fromString(hall, string, placed);
+  const lengthwise = Math.abs(dot(rotateAboutOrigin([1, 0], placed?.angle ?? 0), way)) > 0.5;
+  return { way, at: level + figure + (lengthwise ? hall.mat.length : hall.mat.width) / 2 };
+}
+
+function fromWall(hall: Hall, name: string): { way: Point; level: number } {
   const frame = hallFrame(hall);
-  const index = hall.outline.findIndex((_, each) => wallInWords(hall.outline, frame, each) === wall);
+  const index = hall.outline.findIndex((_, each) => wallInWords(hall.outline, frame, each) === name);
   const outward = outwardOf(hall.outline, index);
   const way: Point = [0 - outward[0], 0 - outward[1]];
-  const lengthwise = Math.abs(dot(rotateAboutOrigin([1, 0], angle), way)) > 0.5;
-  const half = (lengthwise ? hall.mat.length : hall.mat.width) / 2;
-  return { way, at: dot(hall.outline[index] ?? [0, 0], way) + figure + half };
+  return { way, level: dot(hall.outline[index] ?? [0, 0], way) };
+}
+
+/** Square to the string, on the side on which the mat lies. */
+function fromString(
+  { outline }: Hall,
+  { from, to }: NamedString,
+  placed: PlacedMat | undefined,
+): { way: Point; level: number } {
+  const [start, end] = [from, to].map(({ corner, distance }): Point => {
+    const index = outline.findIndex((_, each) => cornerName(each) === corner);
+    const at: Point = outline[index] ?? [0, 0];
+    const next: Point = outline[(index + 1) % outline.length] ?? [0, 0];
+    return added(at, scaled(direction(at, next), distance));
+  });
+  const along = direction(start ?? [0, 0], end ?? [0, 0]);
+  const left: Point = [0 - along[1], along[0]];
+  const beyond = dot(placed?.centre ?? [0, 0], left) > dot(start ?? [0, 0], left);
+  const way: Point = beyond ? left : scaled(left, -1);
+  return { way, level: dot(start ?? [0, 0], way) };
 }
 
 test("HALL-65: mats of whole centimetres in a hall of whole centimetres are told in whole centimetres", () => {
@@ -172,4 +204,26 @@ test("HALL-71: on a floor of very many wall directions those with most wall are 
 test("HALL-71: an axis that the hall states is the only one and leaves none out", () => {
   expect(axesToTry(aHall({ axis: 30 }))).toEqual({ axes: [30], directions: 1, leftOut: 0 });
   expect(axesToTry(aHall())).toEqual({ axes: "auto", directions: 1, leftOut: 0 });
+});
+
+test("HALL-65: in a room whose walls all stand at a slant to the mats, strings take their place", () => {
+  // a square of 8.49 m on its corner, mats along the drawing: every wall is at 45° to them
+  const diamond = aHall({
+    outline: [
+      [0, -6],
+      [6, 0],
+      [0, 6],
+      [-6, 0],
+    ],
+    axis: 0,
+  });
+  const { placesSetOut, count } = mostMatPlan(advanceMostMats(startMostMats(diamond), 6));
+  expect(count).toBeGreaterThan(6);
+  expect(placesSetOut.strings.map((it) => it.name)).toEqual(["string 1", "string 2"]);
+  expect(placesSetOut.toTheCentimetre).toBe(true);
+  expect(placesSetOut.sentences[1]).toMatch(
+    /^Stretch string 1 from .*, \d\.\d+ m from corner [A-D], to .*, \d\.\d+ m from corner [A-D]\.$/,
+  );
+  for (const group of placesSetOut.groups)
+    expect(new Set([group.outFrom, group.alongFrom])).toEqual(new Set(["string 1", "string 2"]));
 });

@@ -1,16 +1,17 @@
 import { formatLength, type LengthUnits } from "#core/words";
-import type { PlaceGroup, PlacesSetOut } from "./places-set-out-types.ts";
+import type { StringEnd } from "../mat-plan-types.ts";
+import type { NamedString, PlaceGroup, PlacesSetOut } from "./places-set-out-types.ts";
 
 /** The set-out of mats without lines as sentences, one a line; an empty plan has one that says so. */
 export function placesSentences(
-  { toTheCentimetre, groups }: Omit<PlacesSetOut, "sentences">,
+  { toTheCentimetre, strings, groups }: Omit<PlacesSetOut, "sentences">,
   units: LengthUnits,
 ): readonly string[] {
   if (groups.length === 0) return ["There is no mat to set out."];
-  const slanting = groups.some((it) => it.outFrom.slanting || it.alongFrom.slanting);
+  const from = strings.length === 0 ? "two walls" : "two walls or strings, square to them,";
   return [
-    "Each mat is measured from two walls to its nearest edges. Mats that lie equally far from a wall are told together.",
-    ...(slanting ? ["Where a wall stands at a slant the tape lies along the near edge of the mat."] : []),
+    `Each mat is measured from ${from} to its nearest edges. Mats that lie equally far from one are told together.`,
+    ...strings.map((it) => stringSaid(it, units)),
     ...(toTheCentimetre
       ? []
       : ["A figure with three decimals is to the millimetre: a whole centimetre would break a gap there."]),
@@ -19,6 +20,13 @@ export function placesSentences(
       ? ["Feet and inches are to the nearest quarter inch; the figures in metres are exact."]
       : []),
   ];
+}
+
+function stringSaid({ name, from, to }: NamedString, units: LengthUnits): string {
+  const end = ({ wall, corner, distance }: StringEnd): string =>
+    `${wall}, ${lengthSaid(distance, units)} from corner ${corner}`;
+  const which = name === "the string" ? "a string" : name;
+  return `Stretch ${which} from ${end(from)}, to ${end(to)}.`;
 }
 
 function groupSentence(
@@ -33,7 +41,7 @@ function groupSentence(
   const who = more.length === 0 ? `Mat ${first.number}` : `Mats ${first.number} ${through} ${last.number}`;
   const lies = more.length === 0 ? "lies" : "lie";
   const starts = places.map((it) => said(it.along));
-  return `${who} ${lies} ${lengthLies}, ${said(out)} from ${outFrom.wall} and ${listed(starts)} from ${alongFrom.wall}.`;
+  return `${who} ${lies} ${lengthLies}, ${said(out)} from ${outFrom} and ${listed(starts)} from ${alongFrom}.`;
 }
 
 /** Metres with three decimals where a figure is no whole centimetre, so that it is not short. */

@@ -6,9 +6,10 @@ import { lengthInWords } from "../length-in-words.ts";
 import type { PlacedMat } from "../mat-plan-types.ts";
 import { floorToFill } from "../mat-plan.ts";
 import { dot, scaled } from "../vectors.ts";
-import { measurePlace, type TapeFigure, type TapeFrame } from "./measure-place.ts";
+import { measurePlace, type TapeFigure, type TapeFrame, tapeFrame } from "./measure-place.ts";
 import type { PlaceGroup, PlacesSetOut } from "./places-set-out-types.ts";
 import { placesSentences } from "./places-sentences.ts";
+import { plainlyNamed, stretchedStrings } from "./stretched-strings.ts";
 import { wholePlaces } from "./whole-places.ts";
 
 type Measured = { readonly mat: PlacedMat; readonly out: TapeFigure; readonly along: TapeFigure };
@@ -24,15 +25,18 @@ export function setOutPlaces(
   exact: readonly PlacedMat[],
 ): { readonly mats: readonly PlacedMat[]; readonly placesSetOut: PlacesSetOut } {
   const frame = hallFrame(hall);
-  const ways = tapeFrame(frame, axis);
+  const ways = waysToMeasure(hall, frame, axis, exact);
   const floor = floorToFill(hall);
   const mats = wholePlaces(hall, floor, exact, ways) ?? exact;
   mustBeAllowed(hall, floor, mats);
   const grouped = fewestGroups(mats.map((mat) => measuredPlace(hall, mat, ways)));
   const groups = placeGroups(hall, frame, grouped);
   const toTheCentimetre = groups.every((it) => [it.out, ...it.places.map((at) => at.along)].every(isWhole));
-  const sentences = placesSentences({ toTheCentimetre, groups }, "metric");
-  return { mats: grouped.flat().map((it) => it.mat), placesSetOut: { toTheCentimetre, groups, sentences } };
+  const used = new Set(grouped.flat().flatMap((it) => [it.out.from, it.along.from]));
+  const strings = stretchedStrings(hall, frame, ways, exact, used);
+  const figured = { toTheCentimetre, ...plainlyNamed(strings, groups) };
+  const sentences = placesSentences(figured, "metric");
+  return { mats: grouped.flat().map((it) => it.mat), placesSetOut: { ...figured, sentences } };
 }
 
 /** Rows, or files where there are fewer of those; `out` is the figure that a group shares. */
@@ -47,12 +51,17 @@ function isWhole(figure: number): boolean {
 }
 
 /** Away from the front and along to the right, as far as the axis lets it. */
-function tapeFrame({ front, right }: HallFrame, axis: number): TapeFrame {
+function waysToMeasure(
+  { mat }: Hall,
+  { front, right }: HallFrame,
+  axis: number,
+  mats: readonly PlacedMat[],
+): TapeFrame {
   const run = rotateAboutOrigin([1, 0], axis);
   const square: Point = [0 - run[1], run[0]];
   const across = Math.abs(dot(square, front)) >= Math.abs(dot(run, front)) - 1e-9;
   const [along, away] = across ? [run, square] : [square, run];
-  return { along: towards(along, right), away: towards(away, scaled(front, -1)) };
+  return tapeFrame(mat, mats, towards(along, right), towards(away, scaled(front, -1)));
 }
 
 function towards(way: Point, wished: Point): Point {
@@ -62,20 +71,25 @@ function towards(way: Point, wished: Point): Point {
 function measuredPlace({ outline, mat }: Hall, placed: PlacedMat, { along, away }: TapeFrame): Measured {
   return {
     mat: placed,
-    out: measurePlace(outline, mat, placed, away, along),
-    along: measurePlace(outline, mat, placed, along, away),
+    out: measurePlace(outline, mat, placed, away),
+    along: measurePlace(outline, mat, placed, along),
   };
 }
 
 /** By the first wall and how far from it, then by how the mat lies, then by the other wall and how far from that. */
 function inOrder(one: Measured, other: Measured): number {
   return (
-    one.out.wall - other.out.wall ||
+    order(one.out.from) - order(other.out.from) ||
     Math.round(one.out.figure) - Math.round(other.out.figure) ||
     one.mat.angle - other.mat.angle ||
-    one.along.wall - other.along.wall ||
+    order(one.along.from) - order(other.along.from) ||
     one.along.figure - other.along.figure
   );
+}
+
+/** Strings first: they have to lie before anything is measured from them. */
+function order(from: TapeFigure["from"]): number {
+  return typeof from === "number" ? from : -1;
 }
 
 function groupsOf(measured: readonly Measured[]): readonly (readonly Measured[])[] {
@@ -93,7 +107,8 @@ function placeGroups(
   frame: HallFrame,
   groups: readonly (readonly Measured[])[],
 ): readonly PlaceGroup[] {
-  const side = ({ wall, slanting }: TapeFigure) => ({ wall: wallInWords(outline, frame, wall), slanting });
+  const side = ({ from }: TapeFigure): string =>
+    typeof from === "number" ? wallInWords(outline, frame, from) : from;
   let number = 0;
   return groups.flatMap((group): readonly PlaceGroup[] => {
     const [first] = group;
@@ -112,9 +127,9 @@ function placeGroups(
 
 function sharesFigure(one: Measured, other: Measured): boolean {
   return (
-    one.out.wall === other.out.wall &&
+    one.out.from === other.out.from &&
     Math.round(one.out.figure) === Math.round(other.out.figure) &&
     one.mat.angle === other.mat.angle &&
-    one.along.wall === other.along.wall
+    one.along.from === other.along.from
   );
 }

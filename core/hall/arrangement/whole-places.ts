@@ -3,7 +3,7 @@ import { checkPlaced, type Floor } from "#kernels/packing";
 import type { Hall } from "../hall.ts";
 import type { PlacedMat } from "../mat-plan-types.ts";
 import { added, dot, scaled } from "../vectors.ts";
-import { measurePlace, type TapeFrame } from "./measure-place.ts";
+import { measurePlace, type TapeFrame, type TapeWay } from "./measure-place.ts";
 import { standsAllowed } from "./stands-allowed.ts";
 
 /** Whole centimetres with whole millimetres where those break a gap, or whole millimetres for all. */
@@ -28,24 +28,14 @@ export function wholePlaces(
   exact: readonly PlacedMat[],
   { along, away }: TapeFrame,
 ): readonly PlacedMat[] | null {
-  const sideways = wholeWay(hall, floor, exact, along, away);
-  const whole = wholeWay(hall, floor, sideways, away, along);
+  const sideways = wholeWay(hall, floor, exact, along);
+  const whole = wholeWay(hall, floor, sideways, away);
   return checkPlaced(floor, hall.mat, hall.gaps, whole).length === 0 ? whole : null;
 }
 
-function wholeWay(
-  hall: Hall,
-  floor: Floor,
-  mats: readonly PlacedMat[],
-  way: Point,
-  across: Point,
-): readonly PlacedMat[] {
+function wholeWay(hall: Hall, floor: Floor, mats: readonly PlacedMat[], way: TapeWay): readonly PlacedMat[] {
   const [mixed, fine] = STEPS;
-  return (
-    steppedWay(hall, floor, mats, way, across, mixed) ??
-    steppedWay(hall, floor, mats, way, across, fine) ??
-    mats
-  );
+  return steppedWay(hall, floor, mats, way, mixed) ?? steppedWay(hall, floor, mats, way, fine) ?? mats;
 }
 
 /** Null where some mat finds no place. */
@@ -53,19 +43,16 @@ function steppedWay(
   hall: Hall,
   floor: Floor,
   mats: readonly PlacedMat[],
-  way: Point,
-  across: Point,
+  way: TapeWay,
   steps: Steps,
 ): readonly PlacedMat[] | null {
-  const inOrder = [...mats.keys()].sort((a, b) => placeOf(mats[a], way) - placeOf(mats[b], way));
+  const inOrder = [...mats.keys()].sort((a, b) => placeOf(mats[a], way.way) - placeOf(mats[b], way.way));
   const moved = [...mats];
   const done: PlacedMat[] = [];
   for (const index of inOrder) {
     const placed = mats[index];
     if (placed === undefined) continue;
-    const found = candidates(hall, placed, way, across, steps).find((it) =>
-      standsAllowed(hall, floor, it, done),
-    );
+    const found = candidates(hall, placed, way, steps).find((it) => standsAllowed(hall, floor, it, done));
     if (found === undefined) return null;
     moved[index] = found;
     done.push(found);
@@ -78,21 +65,15 @@ function placeOf(mat: PlacedMat | undefined, way: Point): number {
 }
 
 /** Back to the step before, on to the next ones; first all centimetres, then the nearest millimetres. */
-function candidates(
-  hall: Hall,
-  placed: PlacedMat,
-  way: Point,
-  across: Point,
-  steps: Steps,
-): readonly PlacedMat[] {
-  const { figure, grows } = measurePlace(hall.outline, hall.mat, placed, way, across);
+function candidates(hall: Hall, placed: PlacedMat, way: TapeWay, steps: Steps): readonly PlacedMat[] {
+  const { figure, grows } = measurePlace(hall.outline, hall.mat, placed, way);
   return [...steps]
     .flatMap((step) => {
       const beyond = over(figure * grows, step);
       const count = Math.abs(beyond) < HAIR ? STEPS_ON : STEPS_ON + 1;
       return Array.from({ length: count }, (_, on) => on * step - beyond);
     })
-    .map((by) => ({ ...placed, centre: added(placed.centre, scaled(way, by)) }));
+    .map((by) => ({ ...placed, centre: added(placed.centre, scaled(way.way, by)) }));
 }
 
 /** What a figure has over the last whole step; a hair short of the next is a hair less than nothing over that. */
