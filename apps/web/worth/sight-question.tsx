@@ -1,5 +1,5 @@
 import type { ArrangedMatPlan, Hall, Sight } from "#core/hall";
-import type { LengthUnits } from "#core/words";
+import { formatLength, type LengthUnits } from "#core/words";
 import { PlanPicture } from "../floor/plan-picture.tsx";
 import { MarkKey } from "./mark-key.tsx";
 import { CrossedMats } from "./mat-marks.tsx";
@@ -25,8 +25,8 @@ export function SightQuestion({ hall, plan, units, sight }: Props) {
               <p key={says}>{says}</p>
             ))}
             <p className="small soft">
-              Everybody stands at the head end of her mat and takes half a metre of room; only people in her
-              own row and in the two before it are looked past. A stage and pillars are not.
+              Everybody stands at the head end of her mat and takes {formatLength(500, units)} of room; only
+              people in her own row and in the two before it are looked past. A stage and pillars are not.
             </p>
           </div>
           <div className="stack-close">

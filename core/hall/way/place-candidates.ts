@@ -37,7 +37,8 @@ export function placeCandidates(
   const step = stepFor(hall.outline);
   const reach = wayWidth / 2 + step * (Math.SQRT1_2 + 0.5);
   const grid = wayGrid(hall, step, reach);
-  const ways = shortestWays(grid, doorCells(grid, hall.keepClear, reach));
+  // along a straight wall the first open cells lie up to a whole cell past the reach: half a cell more meets them
+  const ways = shortestWays(grid, doorCells(grid, hall.keepClear, reach + step / 2));
   const covered = coveredCells(grid, hall.mat, mats, wayWidth / 2);
   const found = bayPlaces(hall, bay).flatMap((placed) =>
     measured(hall, bay, placed, mats, { grid, ways, covered }),

@@ -47,6 +47,17 @@ test("HALL-48: a bay is placed with a way of 0.90 m to the door that no mat lies
   expect(clear.ok && clear.value.stuck.some((it) => it.mat === after.mats.length)).toBe(false);
 });
 
+test("HALL-48: a place is found at every width of its way, however walls and cells fall", () => {
+  // 5 × 6 m with a door and no mats: cells are 10 mm, so ten widths 1 mm apart meet every way they can fall
+  const small = doored(aHall({ outline: rectangleAt([0, 0], 5, 6) }));
+  const bare = { ...matPlan(small), mats: [], count: 0 };
+  const widths = Array.from({ length: 10 }, (_, more) => 900 + more);
+  const found = widths.filter(
+    (wayWidth) => withPlace(small, bay, bare, () => bare, { wayWidth, tries: 1 }).ok,
+  );
+  expect(found).toEqual(widths);
+});
+
 test("HALL-48: the way goes round what stands in it", () => {
   // a screen from the left wall to 1.2 m before the right one; before it chairs leave 1.5 m at the door, 1.1 m along
   // the back wall and 1.2 m along the right one, too little anywhere for the bay
