@@ -16,4 +16,5 @@ export const cedarFork: DemoPractice = {
   practice,
   halls: [{ id: "grange-hall", document: grangeHall }],
   classes: [{ id: "monday-after-work", document: mondayAfterWork }],
+  happened: [],
 };

@@ -1,5 +1,6 @@
 import { checkClass, checkHall, readPractice } from "#app/actions";
 import { type ClassDocument, classYear } from "#core/class";
+import { readSessions } from "#core/outlook";
 import { type CurrencyCode, isCurrency } from "#core/words";
 import { describe, expect, it } from "vitest";
 import { cedarFork } from "./cedar-fork.ts";
@@ -21,6 +22,12 @@ describe.each(Object.entries(demos))("the demo %s", (_name, demo) => {
 
   it.each(demo.classes.map((it) => [it.id, it.document] as const))("has %s as a sound class", (_id, it) => {
     expect(checkClass(it, currency)).toEqual({ ok: true, value: { value: it, unused: [] } });
+  });
+
+  it("has what happened only for its classes, and all of it sound", () => {
+    const classes = new Set(demo.classes.map((it) => it.id));
+    expect(demo.happened.filter((it) => !classes.has(it.id))).toEqual([]);
+    expect(demo.happened.map((it) => readSessions(it.document).ok)).toEqual(demo.happened.map(() => true));
   });
 
   it("has every class in one of its halls, whose hire is in its currency", () => {

@@ -1,6 +1,7 @@
 import type { PracticeDocument } from "#core/words";
 import type { DemoPractice } from "./demo-practice.ts";
 import { saturdayLong, thursdayBeginners, tuesdayEvening, wednesdayChairs } from "./marlsford-classes.ts";
+import { thursdayHappened, tuesdayHappened } from "./marlsford-happened.ts";
 import { quayStreetMissionRoom } from "./quay-street-mission-room.ts";
 import { stBrannocsChurchHall } from "./st-brannocs-church-hall.ts";
 import { titheBarnHall } from "./tithe-barn-hall.ts";
@@ -26,5 +27,9 @@ export const marlsford: DemoPractice = {
     { id: "wednesday-chairs", document: wednesdayChairs },
     { id: "thursday-beginners", document: thursdayBeginners },
     { id: "saturday-long", document: saturdayLong },
+  ],
+  happened: [
+    { id: "tuesday-evening", document: tuesdayHappened },
+    { id: "thursday-beginners", document: thursdayHappened },
   ],
 };

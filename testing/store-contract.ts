@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 const practice = marlsford.practice;
 const hall = first(marlsford.halls).document;
 const course = first(marlsford.classes).document;
+const happened = first(marlsford.happened).document;
 
 const opened: Commit = {
   action: "action-open",
@@ -16,6 +17,10 @@ const opened: Commit = {
 function hallSaved(action: string, from: number, name: string): Commit {
   const change = { kind: "hall", id: "barn", from, document: { ...hall, name } } as const;
   return { action, practice: "oriel", changes: [change] };
+}
+
+function happenedSaved(action: string, from: number, id: string): Commit {
+  return { action, practice: "oriel", changes: [{ kind: "happened", id, from, document: happened }] };
 }
 
 function removal(action: string, from: number): Commit {
@@ -51,8 +56,30 @@ export function storeContract(kind: string, open: () => Promise<Store>): void {
           practice: { id: "oriel", version: 1, document: practice },
           halls: [{ id: "barn", version: 1, document: hall }],
           classes: [{ id: "tuesday", version: 1, document: course }],
+          happened: [],
         },
       });
+    });
+
+    it("keeps what happened in a class, and gives it up with the class", async () => {
+      await store.commit({
+        ...opened,
+        changes: [...opened.changes, { kind: "class", id: "tuesday", from: 0, document: course }],
+      });
+      expect(codes(await store.commit(happenedSaved("action-one", 0, "tuesday")))).toEqual([]);
+      expect(codes(await store.commit(happenedSaved("action-two", 1, "tuesday")))).toEqual([]);
+      expect(codes(await store.commit(happenedSaved("action-three", 1, "tuesday")))).toEqual([
+        "changed-elsewhere",
+      ]);
+      expect(await kept(store)).toEqual([{ id: "tuesday", version: 2, document: happened }]);
+      const removed = { kind: "remove-class", id: "tuesday", from: 1 } as const;
+      await store.commit({ action: "action-four", practice: "oriel", changes: [removed] });
+      expect(await kept(store)).toEqual([]);
+    });
+
+    it("keeps nothing that happened in a class that is not there", async () => {
+      await store.commit(opened);
+      expect(codes(await store.commit(happenedSaved("action-one", 0, "tuesday")))).toEqual(["not-found"]);
     });
 
     it("counts versions and keeps the last document", async () => {
@@ -193,4 +220,9 @@ async function barn(store: Store): Promise<{ version: number; name: string } | u
   const whole = await store.whole("oriel");
   const found = whole.ok ? whole.value.halls.find((it) => it.id === "barn") : undefined;
   return found === undefined ? undefined : { version: found.version, name: found.document.name };
+}
+
+async function kept(store: Store): Promise<unknown> {
+  const whole = await store.whole("oriel");
+  return whole.ok ? whole.value.happened : whole;
 }

@@ -4,7 +4,7 @@ import type { Transaction } from "kysely";
 import type { Tables } from "./tables.ts";
 
 type Key = { readonly practice: string; readonly id: string; readonly from: number };
-type Table = "hall" | "class";
+type Table = "hall" | "class" | "happened";
 
 /**
  * One change as one conditional statement: the database compares versions, so that no reading before the
@@ -21,6 +21,8 @@ export async function applyChange(
     case "hall":
     case "class":
       return save(transaction, change.kind, { ...change, practice }, JSON.stringify(change.document));
+    case "happened":
+      return saveHappened(transaction, { ...change, practice }, JSON.stringify(change.document));
     case "remove-hall":
       return remove(transaction, "hall", { ...change, practice });
     case "remove-class":
@@ -82,6 +84,21 @@ async function save(
   return rowsOf(done) === 1n ? good(null) : bad(await whyNot(transaction, table, key));
 }
 
+/** The class is looked for first: a record of a class that was removed meanwhile is a problem, not a fault. */
+async function saveHappened(
+  transaction: Transaction<Tables>,
+  key: Key,
+  document: string,
+): Promise<Result<null>> {
+  const found = await transaction
+    .selectFrom("class")
+    .select("version")
+    .where("practice", "=", key.practice)
+    .where("id", "=", key.id)
+    .executeTakeFirst();
+  return found === undefined ? bad(notFound("class", key.id)) : save(transaction, "happened", key, document);
+}
+
 async function remove(transaction: Transaction<Tables>, table: Table, key: Key): Promise<Result<null>> {
   const done = await transaction
     .deleteFrom(table)
@@ -108,16 +125,24 @@ async function whyNot(transaction: Transaction<Tables>, table: Table, key: Key) 
   return found === undefined ? notFound(table, key.id) : changed(table, key.id, key.from);
 }
 
+const CALLED: Readonly<Record<Table | "practice", string>> = {
+  practice: "practice",
+  hall: "hall",
+  class: "class",
+  happened: "record of what happened",
+};
+
 function changed(table: Table | "practice", id: string, from: number) {
+  const called = CALLED[table];
   const says =
     from === 0
-      ? `There is already a ${table} with this id.`
-      : `The ${table} was saved somewhere else after you opened it.`;
+      ? `There is already a ${called} with this id.`
+      : `The ${called} was saved somewhere else after you opened it.`;
   const next = "Nothing was overwritten. Load the newer one beside yours, compare, and save again.";
   return problem("changed-elsewhere", `${table}/${id}`, says, next);
 }
 
 function notFound(table: Table | "practice", id: string) {
-  const says = `There is no such ${table} any more; it may have been removed somewhere else.`;
+  const says = `There is no such ${CALLED[table]} any more; it may have been removed somewhere else.`;
   return problem("not-found", `${table}/${id}`, says, "Save yours as a new one if you still want it.");
 }

@@ -89,13 +89,16 @@ describe("a data file", () => {
     const file = join(temporaryFolder(), "practice.sqlite");
     oldDataFileVersion1(file);
     const next = {
-      version: 2,
+      version: newestVersion() + 1,
       up: async (database: Parameters<(typeof migrations)[number]["up"]>[0]) => {
         await sql`alter table practice add column colour text`.execute(database);
       },
     };
     const kept = await upgradeFile(file, 1, [...migrations, next]);
-    expect(versionAndColumns(file)).toEqual([2, ["practice", "version", "document", "colour"]]);
+    expect(versionAndColumns(file)).toEqual([
+      newestVersion() + 1,
+      ["practice", "version", "document", "colour"],
+    ]);
     expect(versionAndColumns(kept)).toEqual([1, ["practice", "version", "document"]]);
   });
 
@@ -109,7 +112,7 @@ describe("a data file", () => {
         await sql`alter table nowhere add column colour text`.execute(database);
       },
     };
-    await expect(upgradeFile(file, 1, [...migrations, failing])).rejects.toThrow(/no such table: nowhere/);
+    await expect(upgradeFile(file, 1, [failing])).rejects.toThrow(/no such table: nowhere/);
     expect(versionAndColumns(file)).toEqual([1, ["practice", "version", "document"]]);
   });
 });

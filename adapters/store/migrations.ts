@@ -13,7 +13,10 @@ export type Migration = {
 export const SQLITE_TABLE_END: TableEnd = sql`strict`;
 
 /** In order; a published one is never edited: write the next. */
-export const migrations: readonly Migration[] = [{ version: 1, up: practicesHallsAndClasses }];
+export const migrations: readonly Migration[] = [
+  { version: 1, up: practicesHallsAndClasses },
+  { version: 2, up: whatHappened },
+];
 
 export function newestVersion(): number {
   return migrations.length;
@@ -36,6 +39,21 @@ async function practicesHallsAndClasses(database: Kysely<never>, end: TableEnd):
     .addColumn("answer", "text", (column) => column.notNull())
     .addColumn("at", "text", (column) => column.notNull())
     .addPrimaryKeyConstraint("action_key", ["practice", "action"])
+    .modifyEnd(end)
+    .execute();
+}
+
+async function whatHappened(database: Kysely<never>, end: TableEnd): Promise<void> {
+  await database.schema
+    .createTable("happened")
+    .addColumn("practice", "text", (column) => column.notNull())
+    .addColumn("id", "text", (column) => column.notNull())
+    .addColumn("version", "integer", (column) => column.notNull())
+    .addColumn("document", "text", (column) => column.notNull())
+    .addPrimaryKeyConstraint("happened_key", ["practice", "id"])
+    .addForeignKeyConstraint("happened_class", ["practice", "id"], "class", ["practice", "id"], (key) =>
+      key.onDelete("cascade"),
+    )
     .modifyEnd(end)
     .execute();
 }

@@ -1,6 +1,7 @@
 import type { Commit, Kept, PracticeWhole, Store } from "#app/ports";
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
+import { happenedSchema } from "#core/outlook";
 import {
   bad,
   good,
@@ -50,7 +51,7 @@ async function practices(database: Kysely<Tables>): Promise<Result<readonly Kept
   return readRows("practice", rows.map(withId), practiceDocumentSchema);
 }
 
-/** One transaction, so that the halls and the classes are of the same moment. */
+/** One transaction, so that halls, classes and what happened are of the same moment. */
 function whole(database: Kysely<Tables>, id: string): Promise<Result<PracticeWhole>> {
   return database.transaction().execute(async (transaction) => {
     const rows = await transaction.selectFrom("practice").selectAll().where("practice", "=", id).execute();
@@ -62,11 +63,14 @@ function whole(database: Kysely<Tables>, id: string): Promise<Result<PracticeWho
     if (!halls.ok) return halls;
     const classes = readRows("class", await documents(transaction, "class", id), classDocumentSchema);
     if (!classes.ok) return classes;
-    return good({ practice: found, halls: halls.value, classes: classes.value });
+    const rowsHappened = await documents(transaction, "happened", id);
+    const happened = readRows("happened", rowsHappened, happenedSchema);
+    if (!happened.ok) return happened;
+    return good({ practice: found, halls: halls.value, classes: classes.value, happened: happened.value });
   });
 }
 
-function documents(transaction: Transaction<Tables>, table: "hall" | "class", practice: string) {
+function documents(transaction: Transaction<Tables>, table: "hall" | "class" | "happened", practice: string) {
   return transaction.selectFrom(table).selectAll().where("practice", "=", practice).orderBy("id").execute();
 }
 

@@ -12,6 +12,8 @@ export type Tables = {
   practice: Omit<DocumentTable, "id">;
   hall: DocumentTable;
   class: DocumentTable;
+  /** what really happened; its id is that of the class, with which it goes */
+  happened: DocumentTable;
   /** one row for each action that was done, so that doing it twice does it once */
   action: {
     practice: string;

@@ -1,5 +1,6 @@
 export { checkClass } from "./check-class.ts";
 export { checkHall } from "./check-hall.ts";
+export { checkHappened } from "./check-happened.ts";
 export { importClass } from "./import-class.ts";
 export { type ImportAsk, importHall } from "./import-hall.ts";
 export { type OpenPracticeOrder, openPractice, type PracticeStartDocuments } from "./open-practice.ts";
@@ -9,4 +10,5 @@ export { removeClass } from "./remove-class.ts";
 export { type RemoveAskOf, removeHall } from "./remove-hall.ts";
 export { saveClass } from "./save-class.ts";
 export { type SaveAskOf, saveHall } from "./save-hall.ts";
+export { saveHappened } from "./save-happened.ts";
 export { type SavePracticeAsk, savePractice } from "./save-practice.ts";

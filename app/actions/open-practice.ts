@@ -1,6 +1,7 @@
 import type { Change, PracticeWhole, Store } from "#app/ports";
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
+import type { HappenedDocument } from "#core/outlook";
 import type { Result } from "#core/words";
 import { readIds } from "./read-ids.ts";
 import { readPractice } from "./read-practice.ts";
@@ -10,6 +11,7 @@ export type PracticeStartDocuments = {
   readonly practice: unknown;
   readonly halls: readonly { readonly id: string; readonly document: HallDocument }[];
   readonly classes: readonly { readonly id: string; readonly document: ClassDocument }[];
+  readonly happened: readonly { readonly id: string; readonly document: HappenedDocument }[];
 };
 
 export type OpenPracticeOrder = {
@@ -28,6 +30,7 @@ export async function openPractice(store: Store, order: OpenPracticeOrder): Prom
     { kind: "practice", from: 0, document: practice.value.value },
     ...order.start.halls.map((hall) => ({ kind: "hall", from: 0, ...hall }) as const),
     ...order.start.classes.map((it) => ({ kind: "class", from: 0, ...it }) as const),
+    ...order.start.happened.map((it) => ({ kind: "happened", from: 0, ...it }) as const),
   ];
   const done = await store.commit({ action: order.action, practice: order.id, changes });
   return done.ok ? store.whole(order.id) : done;

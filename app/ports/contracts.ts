@@ -1,5 +1,6 @@
 import { type ClassDocument, classDocumentSchema } from "#core/class";
 import { type HallDocument, hallDocumentSchema } from "#core/hall";
+import { type HappenedDocument, happenedSchema } from "#core/outlook";
 import { type PracticeDocument, practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
 
@@ -23,6 +24,7 @@ export type ProblemsAnswer = z.output<typeof problemsContract>;
 const keptPractice = z.object({ id, version, document: practiceDocumentSchema });
 const keptHall = z.object({ id, version, document: hallDocumentSchema });
 const keptClass = z.object({ id, version, document: classDocumentSchema });
+const keptHappened = z.object({ id, version, document: happenedSchema });
 
 /** GET /api/practices */
 export const practicesContract = z.object({ practices: z.array(keptPractice).readonly() });
@@ -33,6 +35,7 @@ export const practiceWholeContract = z.object({
   practice: keptPractice,
   halls: z.array(keptHall).readonly(),
   classes: z.array(keptClass).readonly(),
+  happened: z.array(keptHappened).readonly().describe("by the id of the class"),
 });
 export type PracticeWholeAnswer = z.output<typeof practiceWholeContract>;
 
@@ -53,7 +56,7 @@ export type OpenPracticeAsk = {
   readonly document?: PracticeDocument;
 };
 
-/** PUT of a practice, a hall or a class */
+/** PUT of a practice, a hall, a class or what happened in it */
 export const saveContract = z.object({ action, from, document: z.unknown() });
 export type SaveAsk<Document> = {
   readonly action: string;
@@ -68,10 +71,11 @@ export type RemoveAsk = z.output<typeof removeContract>;
 export const savedPracticeContract = keptPractice.extend({ unused });
 export const savedHallContract = keptHall.extend({ unused });
 export const savedClassContract = keptClass.extend({ unused });
+export const savedHappenedContract = keptHappened.extend({ unused });
 export const removedContract = z.object({ removed: id });
 
 /** A save answers the document as it was stored, with what was left out of it. */
-export type Saved<Document extends PracticeDocument | HallDocument | ClassDocument> = {
+export type Saved<Document extends PracticeDocument | HallDocument | ClassDocument | HappenedDocument> = {
   readonly id: string;
   readonly version: number;
   readonly document: Document;

@@ -16,6 +16,7 @@ export {
   type Saved,
   saveContract,
   savedClassContract,
+  savedHappenedContract,
   savedHallContract,
   savedPracticeContract,
   startContract,

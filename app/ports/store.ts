@@ -1,5 +1,6 @@
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
+import type { HappenedDocument } from "#core/outlook";
 import type { PracticeDocument, Result } from "#core/words";
 
 /** A stored document: `version` counts its saves from 1. */
@@ -9,13 +10,24 @@ export type PracticeWhole = {
   readonly practice: Kept<PracticeDocument>;
   readonly halls: readonly Kept<HallDocument>[];
   readonly classes: readonly Kept<ClassDocument>[];
+  /** what really happened in a class, under the id of the class */
+  readonly happened: readonly Kept<HappenedDocument>[];
 };
 
-/** `from` is the version a change was made from, 0 for something new; a save makes it `from` + 1. */
+/**
+ * `from` is the version a change was made from, 0 for something new; a save makes it `from` + 1. What happened is
+ * kept for a class that is there, and goes with it.
+ */
 export type Change =
   | { readonly kind: "practice"; readonly from: number; readonly document: PracticeDocument }
   | { readonly kind: "hall"; readonly id: string; readonly from: number; readonly document: HallDocument }
   | { readonly kind: "class"; readonly id: string; readonly from: number; readonly document: ClassDocument }
+  | {
+      readonly kind: "happened";
+      readonly id: string;
+      readonly from: number;
+      readonly document: HappenedDocument;
+    }
   | { readonly kind: "remove-hall"; readonly id: string; readonly from: number }
   | { readonly kind: "remove-class"; readonly id: string; readonly from: number };
 

@@ -1,11 +1,13 @@
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
+import { happenedSchema } from "#core/outlook";
 import { practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
 
 const schemas = {
   Hall: hallDocumentSchema,
   Class: classDocumentSchema,
+  Happened: happenedSchema,
   Practice: practiceDocumentSchema,
 } as const;
 

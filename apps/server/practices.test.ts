@@ -38,6 +38,7 @@ describe("the practices", () => {
       practice: { id: "wren", version: 1, document },
       halls: [],
       classes: [],
+      happened: [],
     });
   });
 

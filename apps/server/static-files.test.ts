@@ -70,13 +70,20 @@ describe("the description of the server", () => {
       "/api/practices",
       "/api/practices/{practice}",
       "/api/practices/{practice}/classes/{id}",
+      "/api/practices/{practice}/classes/{id}/happened",
       "/api/practices/{practice}/halls/{id}",
+      "/api/practices/{practice}/halls/{id}/hall-sheet.pdf",
     ]);
     const references = [...answer.body.matchAll(/"\$ref":"#\/components\/schemas\/([^"]+)"/g)].map(
       (it) => it[1],
     );
-    expect(new Set(references)).toEqual(new Set(["Class", "Hall", "Practice"]));
-    expect(Object.keys(description.components.schemas).sort()).toEqual(["Class", "Hall", "Practice"]);
+    expect(new Set(references)).toEqual(new Set(["Class", "Hall", "Happened", "Practice"]));
+    expect(Object.keys(description.components.schemas).sort()).toEqual([
+      "Class",
+      "Hall",
+      "Happened",
+      "Practice",
+    ]);
     expect(description.components.schemas.Hall.properties.outline.type).toBe("array");
   });
 

@@ -1,4 +1,4 @@
-import { removeClass, saveClass } from "#app/actions";
+import { removeClass, saveClass, saveHappened } from "#app/actions";
 import {
   problemsContract,
   removeContract,
@@ -6,6 +6,7 @@ import {
   type Store,
   saveContract,
   savedClassContract,
+  savedHappenedContract,
 } from "#app/ports";
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
@@ -27,6 +28,21 @@ export function classRoutes(server: ServerWithContracts, store: Store): void {
     },
     async (request, reply) => {
       const done = await saveClass(store, { ...request.params, ...request.body });
+      return done.ok ? done.value : answerProblems(reply, done.problems);
+    },
+  );
+  server.put(
+    "/api/practices/:practice/classes/:id/happened",
+    {
+      schema: {
+        summary: "Save what really happened in a class",
+        params: theClass,
+        body: saveContract.extend({ document: unread("Happened") }),
+        response: { 200: savedHappenedContract, default: problemsContract },
+      },
+    },
+    async (request, reply) => {
+      const done = await saveHappened(store, { ...request.params, ...request.body });
       return done.ok ? done.value : answerProblems(reply, done.problems);
     },
   );

@@ -6,7 +6,9 @@ import { ask } from "./ask.ts";
 
 const addressOf = (practice: string, kind: Kind, id: string) => {
   const start = `/api/practices/${encodeURIComponent(practice)}`;
-  return kind === "details" ? start : `${start}/${kind}/${encodeURIComponent(id)}`;
+  const one = encodeURIComponent(id);
+  if (kind === "details") return start;
+  return kind === "happened" ? `${start}/classes/${one}/happened` : `${start}/${kind}/${one}`;
 };
 
 /** Saves one document; answers the version it now has. */
@@ -50,15 +52,14 @@ export function documentIn<K extends Kind>(
   kind: K,
   id: string,
 ): { readonly version: number; readonly document: Documents[K] } | null {
-  const found: unknown =
-    kind === "details"
-      ? whole.practice
-      : kind === "halls"
-        ? whole.halls.find((it) => it.id === id)
-        : whole.classes.find((it) => it.id === id);
+  const found: unknown = kind === "details" ? whole.practice : listOf(whole, kind).find((it) => it.id === id);
   if (found === undefined) return null;
   // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the kind names the list it was found in
   return found as { readonly version: number; readonly document: Documents[K] };
 }
 
 const gone = problem("not-found", "", "The practice is no longer on the server.", "Go to your practices.");
+
+function listOf(whole: PracticeWhole, kind: Exclude<Kind, "details">): readonly { readonly id: string }[] {
+  return whole[kind];
+}

@@ -1,5 +1,6 @@
 import type { QueryClient } from "@tanstack/react-query";
 import type { PracticeWhole } from "#app/ports";
+import type { HappenedDocument } from "#core/outlook";
 import { bad } from "#core/words";
 import { documentIn, fetchDocument, saveDocument } from "../api/documents.ts";
 import { newId } from "../api/new-id.ts";
@@ -29,8 +30,16 @@ export function keeperFor<K extends Kind>(
   if (open !== undefined) return open;
   const known = knownVersion(queries, practice, kind, id);
   const kept = keptDraft(practice, kind, id);
-  const opened = kept ?? (known === null ? null : openDraft(known.version, known.document));
+  const opened = kept ?? (known === null ? blank(kind) : openDraft(known.version, known.document));
   return opened === null ? null : startKeeper(queries, practice, kind, id, opened);
+}
+
+/** A class that never met has a record with nothing in it: no save is owed before something happened. */
+function blank<K extends Kind>(kind: K): Draft<Documents[K]> | null {
+  if (kind !== "happened") return null;
+  const nothing: HappenedDocument = { sessions: [] };
+  // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the kind was asked
+  return openDraft(0, nothing) as Draft<HappenedDocument | Documents[K]> as Draft<Documents[K]>;
 }
 
 /** Opens a document that does not exist yet and begins to save it. */

@@ -1,5 +1,6 @@
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
+import type { HappenedDocument } from "#core/outlook";
 import type { PracticeDocument } from "#core/words";
 import type { Draft } from "./draft.ts";
 import { dropOnDevice, keepOnDevice, keysOnDevice, readOnDevice } from "./on-device.ts";
@@ -8,6 +9,8 @@ import { dropOnDevice, keepOnDevice, keysOnDevice, readOnDevice } from "./on-dev
 export type Documents = {
   readonly halls: HallDocument;
   readonly classes: ClassDocument;
+  /** what really happened, under the id of the class */
+  readonly happened: HappenedDocument;
   readonly details: PracticeDocument;
 };
 export type Kind = keyof Documents;

@@ -1,5 +1,5 @@
-import { checkClass, checkHall } from "#app/actions";
-import { isCurrency, type Problem } from "#core/words";
+import { checkClass, checkHall, checkHappened } from "#app/actions";
+import { type CurrencyCode, isCurrency, type Problem, type Result } from "#core/words";
 import type { Documents, Kind } from "./kept-drafts.ts";
 
 /**
@@ -12,6 +12,19 @@ export function unsoundness<K extends Kind>(
   currency: string | undefined,
 ): readonly Problem[] {
   if (kind === "details" || currency === undefined || !isCurrency(currency)) return [];
-  const checked = kind === "halls" ? checkHall(document, currency) : checkClass(document, currency);
+  const checked = checkOf(kind)(document, currency);
   return checked.ok ? [] : checked.problems;
+}
+
+function checkOf(
+  kind: Exclude<Kind, "details">,
+): (document: unknown, currency: CurrencyCode) => Result<unknown> {
+  switch (kind) {
+    case "halls":
+      return checkHall;
+    case "classes":
+      return checkClass;
+    case "happened":
+      return checkHappened;
+  }
 }

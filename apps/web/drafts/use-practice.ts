@@ -5,7 +5,7 @@ import type { HallDocument } from "#core/hall";
 import type { PracticeDocument } from "#core/words";
 import { useMemo } from "react";
 import { practiceQuery } from "../api/practices.ts";
-import { type Documents, keptDraft, keptDraftIds, type Kind } from "./kept-drafts.ts";
+import { type Documents, keptDraft, keptDraftIds } from "./kept-drafts.ts";
 
 export type Listed<Document> = { readonly id: string; readonly document: Document };
 
@@ -30,7 +30,7 @@ function practiceHere(practice: string, whole: PracticeWhole): PracticeHere {
   };
 }
 
-function here<K extends Exclude<Kind, "details">>(
+function here<K extends "halls" | "classes">(
   practice: string,
   kind: K,
   listed: readonly Listed<Documents[K]>[],

@@ -34,6 +34,7 @@ export function ClassPage() {
   };
   const removed = async () => {
     forgetDocument(id, "classes", one);
+    forgetDocument(id, "happened", one);
     await go({ to: "/practice/$practice/classes", params: { practice: id } });
     await queries.invalidateQueries({ queryKey: practiceQuery(id).queryKey });
   };
@@ -67,7 +68,7 @@ export function ClassPage() {
           )}
           <DeleteButton
             label={`Delete ${name}`}
-            warning="Its prices and its year go with it; the hall stays. This cannot be undone; save it to a file first if you may want it again."
+            warning="Its prices, its year and what happened in it go with it; the hall stays. This cannot be undone; save it to a file first if you may want it again."
             remove={remove}
             removed={() => void removed()}
           />
