@@ -49,18 +49,19 @@ function logLikelihoodAlike({ r, alpha, a, b }: BgNbd, alike: readonly RepeatsAl
   const rate = risingLogs(r, most);
   const stays = risingLogs(b, most);
   const all = risingLogs(a + b, most);
+  const base = Math.log(alpha);
+  const before = rate.map((each, count) => each + (stays[count] ?? 0) - (all[count] ?? 0) - count * base);
+  const stops = before.map((_, count) => (count === 0 ? 0 : Math.log(a / (b + count - 1))));
   let sum = 0;
   for (const { repeats, last, span, people } of alike) {
     const shape = r + repeats;
-    // (α ÷ (α + T))^r, and the rest of the power apart: α may be 100,000
-    const still = -r * Math.log1p(span / alpha) - repeats * Math.log(alpha + span);
-    let ends = 0;
+    // α^r ÷ (α + T)^(r + x) as a power of 1 + T ÷ α, which keeps its digits where α is 100,000
+    let ends = -shape * Math.log1p(span / alpha);
     if (repeats > 0) {
-      const gone = Math.log(a / (b + repeats - 1)) + shape * Math.log1p((span - last) / (alpha + last));
-      ends = gone > 0 ? gone + Math.log1p(Math.exp(-gone)) : Math.log1p(Math.exp(gone));
+      const gone = (stops[repeats] ?? 0) + shape * Math.log1p((span - last) / (alpha + last));
+      ends += gone > 0 ? gone + Math.log1p(Math.exp(-gone)) : Math.log1p(Math.exp(gone));
     }
-    const before = (rate[repeats] ?? 0) + (stays[repeats] ?? 0) - (all[repeats] ?? 0);
-    sum += people * (before + still + ends);
+    sum += people * ((before[repeats] ?? 0) + ends);
   }
   return sum;
 }
