@@ -49,7 +49,16 @@ test("HALL-48: a bay is placed with a way of 0.90 m to the door that no mat lies
 
 test("HALL-48: a place is found at every width of its way, however walls and cells fall", () => {
   // 5 × 6 m with a door and no mats: cells are 10 mm, so ten widths 1 mm apart meet every way they can fall
-  const small = doored(aHall({ outline: rectangleAt([0, 0], 5, 6) }));
+  const small = doored(
+    aHall({
+      outline: [
+        [0, 0],
+        [5, 0],
+        [5, 6],
+        [0, 6],
+      ],
+    }),
+  );
   const bare = { ...matPlan(small), mats: [], count: 0 };
   const widths = Array.from({ length: 10 }, (_, more) => 900 + more);
   const found = widths.filter(
