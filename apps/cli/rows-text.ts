@@ -13,6 +13,7 @@ const SEPARATORS: Readonly<Record<string, string>> = {
 
 const CALLED: Readonly<Record<string, string>> = {
   person: "Who",
+  surname: "Surname",
   date: "When",
   amount: "Amounts",
   heads: "How many came",

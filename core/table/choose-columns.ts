@@ -1,18 +1,18 @@
 import { bad, good, problem, type Problem, type Result } from "#core/words";
+import { columnFitness } from "./column-fitness.ts";
 import { type ColumnFacts, columnFacts } from "./column-facts.ts";
+import type { ColumnUse, HeadsColumn, VisitColumn } from "./column-use.ts";
 import { columnList, type Table } from "./table.ts";
-
-/** What a column is for. Visits have a person and a date in each row; heads a date and how many came. */
-export type VisitColumn = "person" | "date" | "amount";
-export type HeadsColumn = "date" | "heads" | "capacity" | "turnedAway" | "waiting" | "newcomers";
-export type ColumnUse = VisitColumn | HeadsColumn;
 
 export type Shape<Use extends ColumnUse> = {
   readonly needed: readonly Use[];
   readonly optional: readonly Use[];
 };
 
-export const visitsShape: Shape<VisitColumn> = { needed: ["date", "person"], optional: ["amount"] };
+export const visitsShape: Shape<VisitColumn> = {
+  needed: ["date", "person"],
+  optional: ["surname", "amount"],
+};
 export const headsShape: Shape<HeadsColumn> = {
   needed: ["date", "heads"],
   optional: ["capacity", "turnedAway", "waiting", "newcomers"],
@@ -35,6 +35,7 @@ export function chooseColumns<Use extends ColumnUse>(
   const problems: Problem[] = [];
   const chosen = new Map<Use, number>();
   const uses = [...shape.needed, ...shape.optional];
+  const told = Object.keys(given ?? {});
   for (const use of uses) {
     const called = given?.[use];
     if (called === undefined) continue;
@@ -48,7 +49,8 @@ export function chooseColumns<Use extends ColumnUse>(
   const dated = uses.find((use) => use === "date");
   let facts = columnFacts(table, dated === undefined ? undefined : chosen.get(dated));
   for (const use of uses) {
-    if (chosen.has(use)) continue;
+    // a surname goes with a column of names that was seen, not with one that was told and may be whole
+    if (chosen.has(use) || (use === "surname" && told.includes("person"))) continue;
     const column = suggested(facts, use, [...chosen.values()]);
     if (use === "date") facts = columnFacts(table, column);
     if (column !== undefined) chosen.set(use, column);
@@ -67,52 +69,6 @@ function columnCalled(table: Table, called: string): number | undefined {
   return number >= 1 && number <= table.columns ? number - 1 : undefined;
 }
 
-// Words that stand over such columns in spreadsheets; the more particular ones first count for more.
-const NAMED: Readonly<Record<ColumnUse, RegExp>> = {
-  person: /\b(person|student|name|client|customer|attendee|participant|who|email|e-mail)\b|nom\b|\bid$/,
-  date: /\b(date|datum|fecha|data|jour|day|when|session)\b|date$/,
-  amount: /amount|paid|price|value|total|fee|takings|betrag|montant/,
-  heads: /heads|attend|people|came|present|count|number|how many|persons|total/,
-  capacity: /capacity|mats|places|max|limit|holds|room for/,
-  turnedAway: /turned|refus|sent home/,
-  waiting: /waiting|waitlist/,
-  newcomers: /newcomer|new\b|first time|first-time/,
-};
-
-/** Also called names, but of something else than people. */
-const OF_OTHERS = /class|course|hall|room|venue|teacher|item|kind|type|status/;
-
-/** How well a column fits a use: 0 where its values cannot be that. */
-function fitness(facts: ColumnFacts, use: ColumnUse): number {
-  const others = use === "person" && OF_OTHERS.test(facts.name);
-  const named = others ? -1 : NAMED[use].test(facts.name) ? 2 : 0;
-  switch (use) {
-    case "date":
-      return facts.dates >= 0.5 || named > 0 ? named + facts.dates * 3 : 0;
-    case "person":
-      return facts.dates > 0.5 ? 0 : named + looksLikePeople(facts);
-    case "amount":
-      return named > 0 && facts.numbers >= 0.5 ? named + facts.numbers : 0;
-    case "heads":
-      // a column that is called so is meant, however its counts are written
-      return (facts.wholes >= 0.5 || named > 0) && facts.dates < 0.5 ? named + facts.wholes : 0;
-    case "capacity":
-    case "turnedAway":
-    case "waiting":
-    case "newcomers":
-      return named > 0 && facts.wholes >= 0.5 ? named + facts.wholes : 0;
-  }
-}
-
-/**
- * A name is seldom a number, though a number may be somebody's; people come again, and hardly twice on a day, while
- * a number of mats or of classes is there many times a day. Of alike columns the first.
- */
-function looksLikePeople({ column, filled, numbers, distinct, onceADay }: ColumnFacts): number {
-  const twiceADay = Math.min(1, 3 * (1 - onceADay));
-  return filled * 0.5 + (1 - numbers) + (1 - twiceADay) * 1.5 + (1 - distinct) * 0.25 - column * 0.02;
-}
-
 function suggested(
   facts: readonly ColumnFacts[],
   use: ColumnUse,
@@ -120,7 +76,7 @@ function suggested(
 ): number | undefined {
   const free = facts.filter((it) => !taken.includes(it.column) && it.filled > 0);
   const best = free
-    .map((it) => ({ column: it.column, fit: fitness(it, use) }))
+    .map((it) => ({ column: it.column, fit: columnFitness(it, use) }))
     .reduce<{ column: number; fit: number } | undefined>(
       (most, it) => (it.fit > (most?.fit ?? 0) ? it : most),
       undefined,
@@ -130,6 +86,7 @@ function suggested(
 
 const CALLED: Readonly<Record<ColumnUse, string>> = {
   person: "the people",
+  surname: "the surnames",
   date: "the dates",
   amount: "the amounts",
   heads: "how many came",

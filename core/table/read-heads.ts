@@ -1,6 +1,7 @@
 import { dateOfDay } from "#kernels/calendar";
 import { good, type Result } from "#core/words";
-import type { ColumnChoice, HeadsColumn } from "./choose-columns.ts";
+import type { ColumnChoice } from "./choose-columns.ts";
+import type { HeadsColumn } from "./column-use.ts";
 import { type DateOrder, type DateStyle, dateStyleOf } from "./date-order.ts";
 import { dayOfRow, noValues, notUsed, rowsAboveNames, valuesOf } from "./not-used.ts";
 import { type DecimalSign, decimalSignOf, readAnyNumber } from "./read-any-number.ts";

@@ -1,6 +1,7 @@
 import { dateOfDay } from "#kernels/calendar";
 import { good, type Result } from "#core/words";
-import type { ColumnChoice, VisitColumn } from "./choose-columns.ts";
+import type { ColumnChoice } from "./choose-columns.ts";
+import type { VisitColumn } from "./column-use.ts";
 import { type DateOrder, type DateStyle, dateStyleOf } from "./date-order.ts";
 import { dayOfRow, noValues, notUsed, rowsAboveNames, valuesOf } from "./not-used.ts";
 import { personKey } from "./person-key.ts";
@@ -40,7 +41,7 @@ type Seen = { readonly person: string; readonly day: number };
 function seenIn(
   table: Table,
   row: TableRow,
-  { person = 0, date = 0, amount }: ColumnChoice<VisitColumn>,
+  { person = 0, surname, date = 0, amount }: ColumnChoice<VisitColumn>,
   style: DateStyle,
   sign: DecimalSign,
 ): Seen | NotUsed {
@@ -48,7 +49,8 @@ function seenIn(
   if (none !== undefined) return none;
   const day = dayOfRow(table, row, date, style);
   if (typeof day !== "number") return day;
-  const written = (row.cells[person] ?? "").replaceAll(/\s+/g, " ").trim();
+  const names = [row.cells[person], surname === undefined ? "" : row.cells[surname]];
+  const written = names.join(" ").replaceAll(/\s+/g, " ").trim();
   if (written === "") return notUsed(table, row, person, "missing", "Nobody is named.");
   if (amount !== undefined && (readAnyNumber(row.cells[amount] ?? "", sign) ?? 0) < 0) {
     return notUsed(table, row, amount, "refund", "An amount below nought is no visit.");

@@ -111,6 +111,22 @@ test("TABLE-7: of columns of numbers the people are those that stand once on a d
   expect(chooseColumns(table, visitsShape)).toEqual({ ok: true, value: { date: 1, person: 0 } });
 });
 
+test("TABLE-7: first name and surname in two columns are one person, so that two of one first name stay two", () => {
+  const { visits } = visitsIn(
+    "Booked|First name|Last name|Class date\n01/03/2027|Nell|Arkwright|06/04/2027\n02/03/2027|Nell|Oakes|06/04/2027\n25/03/2027|Nell||13/04/2027",
+  );
+  expect(visits.map(({ person, date }) => [person, date])).toEqual([
+    ["Nell Arkwright", "2027-04-06"],
+    ["Nell Oakes", "2027-04-06"],
+    ["Nell", "2027-04-13"],
+  ]);
+});
+
+test("TABLE-7: the day of a birth, a booking or a payment is not that of a visit, where there is another", () => {
+  const table = tableOf(rows("Name|Date of birth|Paid on|Attended\nNell|01/02/1980|01/04/2027|13/04/2027"));
+  expect(chooseColumns(table, visitsShape)).toMatchObject({ value: { person: 0, date: 3 } });
+});
+
 test("TABLE-7: a column that is named or numbered is taken instead", () => {
   const table = tableOf(rows("Name|Email|Date\nNell|nell@example.org|2027-04-06"));
   expect(chooseColumns(table, visitsShape, { person: "email" })).toEqual({

@@ -13,6 +13,7 @@ export const stillComing: Command = {
   words: ["TRANSACTIONS.csv"],
   options: {
     person: { value: "COLUMN", says: "the column that says who, by its name or its number from 1" },
+    surname: { value: "COLUMN", says: "a second column of the name, where it stands in two" },
     amount: { value: "COLUMN", says: "the column of amounts; a row below nought is no visit" },
     ...tableOptions,
     until: { value: "DATE", says: "the last day that counts; else that of the last visit" },
