@@ -2,15 +2,13 @@ import {
   type Arrangement,
   type BestSight,
   bestSight,
-  type CapacityLimits,
   capacityCaution,
-  capacityOf,
   type Hall,
-  setOutInWords,
   type SightPlan,
 } from "#core/hall";
 import { bad, good, problem, type Result } from "#core/words";
 import type { Answer } from "./command.ts";
+import { capacityFor, type FitJob, setOutText } from "./fit-one.ts";
 import { layingInMetres, planInMetres } from "./plan-in-metres.ts";
 import { progressLine } from "./progress-line.ts";
 import type { World } from "./world.ts";
@@ -22,23 +20,19 @@ type Searched = { readonly found: BestSight; readonly stopped: boolean; readonly
  * the search with the best so far. Problem: "sight-plan-none".
  */
 export async function fitSight(
-  hall: Hall,
+  job: FitJob,
   count: number,
   arrangement: Arrangement | undefined,
-  caps: CapacityLimits,
   world: World,
 ): Promise<Result<Answer>> {
+  const { hall } = job;
   const { found, stopped, ms } = await searched(hall, count, arrangement, world);
   const { best } = found;
   if (best === null) {
     const next = "Ask for fewer mats, or draw where the teacher stands.";
     return bad(problem("sight-plan-none", "--mats", found.sentences.join(" "), next));
   }
-  const { postedCapacity, peopleNotOnMats } = hall;
-  const capacity = capacityOf(
-    { count, bound: count, proven: true },
-    { postedCapacity, peopleNotOnMats, ...caps },
-  );
+  const { capacity, limitedBy } = capacityFor(job, { count, bound: count, proven: true });
   const told = stopped
     ? [...found.sentences, "The search was stopped before all plans were tried."]
     : found.sentences;
@@ -46,8 +40,8 @@ export async function fitSight(
     text: sightText(hall, best, told),
     json: {
       ...planInMetres(best.plan),
-      capacity: capacity.capacity,
-      limitedBy: capacity.limitedBy,
+      capacity,
+      limitedBy,
       setOut: layingInMetres(best.plan),
       cannotSee: best.sight.hidden.map((it) => it.mat),
       leftOut: best.leftOut,
@@ -93,9 +87,6 @@ function progressSays({ best, tried, of }: BestSight): string {
 }
 
 function sightText(hall: Hall, { plan, sight }: SightPlan, told: readonly string[]): string {
-  const steps = setOutInWords(plan)
-    .map((it) => `  ${it}\n`)
-    .join("");
   const who = sight.hidden.length === 0 ? [] : sight.sentences.slice(1);
-  return `${[hall.name, ...told, ...who].join("\n")}\n\nSetting out, with a tape\n${steps}\n${capacityCaution}\n`;
+  return `${[hall.name, ...told, ...who].join("\n")}\n${setOutText(plan)}\n${capacityCaution}\n`;
 }

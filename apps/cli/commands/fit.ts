@@ -1,8 +1,8 @@
-import { type HallDocument, hallDocumentSchema, hallFromDocument } from "#core/hall";
-import { readDocument, type Result } from "#core/words";
+import { type HallDocument, hallDocumentSchema, hallFromDocument, USUAL_WAY } from "#core/hall";
+import { good, millimetresFromMetres, readDocument, type Result } from "#core/words";
 import type { Answer, Command } from "../command.ts";
 import { fitAll } from "../fit-all.ts";
-import { fitOne } from "../fit-one.ts";
+import { type FitJob, fitOne } from "../fit-one.ts";
 import { fitSight } from "../fit-sight.ts";
 import { type FitOptions, readFitOptions } from "../read-fit-options.ts";
 import { readInput } from "../read-input.ts";
@@ -51,16 +51,24 @@ async function fitHall(
 ): Promise<Result<Answer>> {
   const hall = hallFromDocument(document);
   if (!hall.ok) return hall;
-  const { caps, seconds, mats } = options;
-  if (mats !== undefined) {
-    const only = options.arrangement === "all" ? undefined : options.arrangement;
-    const seen = await fitSight(hall.value, mats, only, caps, world);
-    return seen.ok ? { ok: true, value: { ...seen.value, unused } } : seen;
-  }
-  const arrangement = options.arrangement ?? document.arrangement ?? "lines";
-  const answer =
-    arrangement === "all"
-      ? await fitAll(hall.value, caps, seconds, world)
-      : await fitOne(hall.value, arrangement, caps, seconds, world);
-  return { ok: true, value: { ...answer, unused } };
+  const { wayWidth } = document;
+  const job = {
+    hall: hall.value,
+    wayWidth: wayWidth === undefined ? USUAL_WAY : millimetresFromMetres(wayWidth),
+    caps: options.caps,
+    seconds: options.seconds,
+  };
+  const answer = await fitted(job, document, options, world);
+  return answer.ok ? { ok: true, value: { ...answer.value, unused } } : answer;
+}
+
+async function fitted(
+  job: FitJob,
+  document: HallDocument,
+  { arrangement, mats }: FitOptions,
+  world: World,
+): Promise<Result<Answer>> {
+  if (mats !== undefined) return fitSight(job, mats, arrangement === "all" ? undefined : arrangement, world);
+  if (arrangement === "all") return good(await fitAll(job, world));
+  return good(await fitOne(job, arrangement ?? document.arrangement ?? "lines", world));
 }
