@@ -100,6 +100,15 @@ test("who does not see the teacher is named, and crossed on the plan", async () 
   // two strokes for each of the 17
   const strokes = (await sight.locator("svg .mat-cross").first().getAttribute("d")) ?? "";
   expect(strokes.match(/M/g)).toHaveLength(34);
+  const count = sight.getByRole("textbox", { name: "The best sight there is for so many mats" });
+  await count.fill("two dozen");
+  await sight.getByText(/is not a number/).waitFor();
+  await count.fill("24");
+  await sight.getByRole("button", { name: "Look for it" }).click();
+  await sight
+    .getByText(/^From \d+ of 24 mats the teacher is not seen, .* tried, which does not prove/)
+    .waitFor();
+  await sight.getByRole("img", { name: /24 mats; \d+ that do not see the teacher are crossed/ }).waitFor();
 });
 
 test("a way to a door is looked for as wide as is set, drawn, and what blocks it is named", async () => {

@@ -93,7 +93,7 @@ export {
   type FloorSpaceFigure,
   floorSpaceFigures,
 } from "./occupancy/published-figures.ts";
-export { type ClearWay, clearWay, type StuckMat } from "./way/clear-way.ts";
+export { type ClearWay, clearWay, type StuckMat, widthProblems } from "./way/clear-way.ts";
 export { waysToDoors } from "./way/ways-to-doors.ts";
 export { type Bay, type PlaceOptions, type WithPlace, withPlace } from "./way/with-place.ts";
 export { closeMeasuredWalls } from "./measuring/close-measured-walls.ts";

@@ -1,7 +1,8 @@
 import type { StepsReply, StepsRequest } from "./steps-messages.ts";
 
 export type Steps<Item> = {
-  readonly total: number;
+  /** null where it is only known on the way */
+  readonly total: number | null;
   /** what belongs to the list beside its items, a sentence each */
   readonly notes: readonly string[];
   readonly items: Generator<Item, void, undefined>;

@@ -1,6 +1,7 @@
 import type { ArrangedMatPlan, Hall, Sight } from "#core/hall";
 import { formatLength, type LengthUnits } from "#core/words";
 import { PlanPicture } from "../floor/plan-picture.tsx";
+import { BestSightFinder } from "./best-sight-finder.tsx";
 import { MarkKey } from "./mark-key.tsx";
 import { CrossedMats } from "./mat-marks.tsx";
 import { Question } from "./question.tsx";
@@ -50,6 +51,7 @@ export function SightQuestion({ hall, plan, units, sight }: Props) {
           </div>
         </div>
       )}
+      {sight !== undefined && <BestSightFinder hall={hall} plan={plan} units={units} />}
     </Question>
   );
 }

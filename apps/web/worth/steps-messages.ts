@@ -4,7 +4,7 @@ export type StepsRequest<Job> =
   | { readonly id: number; readonly kind: "next" };
 
 export type StepsReply<Item> = { readonly id: number } & (
-  | { readonly kind: "begun"; readonly total: number; readonly notes: readonly string[] }
+  | { readonly kind: "begun"; readonly total: number | null; readonly notes: readonly string[] }
   | { readonly kind: "item"; readonly item: Item }
   | { readonly kind: "done" }
   | { readonly kind: "failed"; readonly says: string }

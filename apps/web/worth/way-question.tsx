@@ -1,4 +1,4 @@
-import type { ArrangedMatPlan, Hall } from "#core/hall";
+import { type ArrangedMatPlan, type Hall, widthProblems } from "#core/hall";
 import { formatLength, type LengthUnits, type Millimetres } from "#core/words";
 import { LengthField } from "../floor/length-field.tsx";
 import { PlanPicture } from "../floor/plan-picture.tsx";
@@ -7,7 +7,6 @@ import { MarkKey } from "./mark-key.tsx";
 import { CrossedMats, InkedMats } from "./mat-marks.tsx";
 import { Question } from "./question.tsx";
 import { WaysDrawing } from "./ways-drawing.tsx";
-import { wayWidthProblem } from "./way-width-problem.ts";
 import type { Worth } from "./worth-worker.ts";
 
 type Props = {
@@ -30,7 +29,7 @@ export function WayQuestion({ hall, plan, units, width, putWidth, worth }: Props
           length={width}
           units={units}
           onSet={(length) => {
-            const problem = wayWidthProblem(length, units);
+            const [problem = null] = widthProblems(length, units);
             if (problem === null) putWidth(length);
             return problem;
           }}
