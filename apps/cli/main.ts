@@ -14,7 +14,7 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
-  watched: process.stderr.isTTY,
+  watched: process.stderr.isTTY ? process.stderr.columns : null,
   input: standardInput,
   environment: process.env,
   folder: process.cwd(),

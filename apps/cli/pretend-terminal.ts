@@ -11,7 +11,7 @@ type Setting = {
   readonly tick?: number;
   /** Ctrl-C comes at that pause, counted from 1 */
   readonly interruptAt?: number;
-  readonly watched?: boolean;
+  readonly watched?: number;
 };
 
 /** Runs a command without a process: its time stands still and its ids are counted, so that screens repeat. */
@@ -35,7 +35,7 @@ export async function inTerminal(words: readonly string[], setting: Setting = {}
     folder,
     now: () => "2026-11-25T09:45:00.000Z",
     clock: () => (now += setting.tick ?? 0),
-    watched: setting.watched ?? false,
+    watched: setting.watched ?? null,
     onInterrupt: (hear) => {
       heard = hear;
       return () => {

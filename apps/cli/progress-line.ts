@@ -6,21 +6,23 @@ export type ProgressLine = {
   readonly clear: () => void;
 };
 
-/** No longer than a terminal that is narrow for once. */
-const WIDEST = 150;
-
 /** One line on standard error that is written over again and again; nothing where nobody watches. */
 export function progressLine({ err, watched }: Pick<World, "err" | "watched">): ProgressLine {
   let shown = 0;
   const write = (text: string): void => {
-    if (!watched) return;
+    if (watched === null) return;
     err(`\r${text.padEnd(shown)}${text === "" ? "\r" : ""}`);
     shown = text.length;
   };
   return {
-    show: (text) => write(text.length > WIDEST ? `${text.slice(0, WIDEST - 1)}…` : text),
+    show: (text) => write(cut(text, (watched ?? 0) - 1)),
     clear: () => {
       if (shown > 0) write("");
     },
   };
+}
+
+/** What runs over the end of a terminal's line cannot be written over. */
+function cut(text: string, widest: number): string {
+  return text.length > widest ? `${text.slice(0, Math.max(0, widest - 1))}…` : text;
 }

@@ -31,9 +31,8 @@ export async function searchMost(hall: Hall, seconds: number, world: World): Pro
       const until = Math.min(seconds, now + PORTION / 1000);
       do run = advanceMostMats(run, 1);
       while (!run.progress.finished && passed() < until);
-      line.show(
-        `${run.progress.sentence} ${run.progress.whatItIsDoing} ${Math.floor(now)} s; Ctrl-C stops and keeps this.`,
-      );
+      const { sentence, whatItIsDoing } = run.progress;
+      line.show(`${sentence} ${Math.floor(now)} s; Ctrl-C stops and keeps this. ${whatItIsDoing}`);
       await world.pause();
     }
     const cutOff = stop.signal.aborted ? "interrupted" : "time";

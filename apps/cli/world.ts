@@ -4,8 +4,8 @@ import type { Solver } from "#kernels/search";
 export type World = {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
-  /** whether standard error is a terminal, so that how far a long search is may be shown there */
-  readonly watched: boolean;
+  /** columns of the terminal that standard error is, to show there how far a search is; null where it is none */
+  readonly watched: number | null;
   /** all of standard input */
   readonly input: () => Promise<Uint8Array>;
   readonly environment: Readonly<Record<string, string | undefined>>;
