@@ -111,10 +111,12 @@ function blockPart(block: Block, { left, top, width }: Column, from: number): Pa
   const { role, text, size, weight, hanging = 0, blank = false } = block;
   const height = lineHeight(block);
   const base = (line: number): number => top + from + line * height + BASE * size * MM_PER_POINT;
-  const marks = linesOf(block, width).map(
+  const lines = linesOf(block, width);
+  const marks = lines.map(
     (line, index): Mark => ({
       kind: "text",
-      text: line,
+      // a space at its end, or whoever hears the paper read hears the words of two lines as one
+      text: index + 1 < lines.length ? `${line} ` : line,
       at: [left + (index === 0 ? 0 : hanging), base(index)],
       size,
       weight,
