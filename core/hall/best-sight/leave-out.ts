@@ -27,8 +27,10 @@ export function leaveOut(
   if (outcome.kind !== "best") return { ...simple, exact: false };
   const kept = [...Array(size).keys()].filter((mat) => (outcome.columns[mat] ?? 0) > 0.5);
   const found = { kept, hidden: hiddenOf(hidden, new Set(kept)), exact: true };
-  if (kept.length !== count || found.hidden > simple.hidden) return { ...simple, exact: false };
-  return found.hidden === simple.hidden ? { ...simple, exact: true } : found;
+  // counted anew: an answer that is not what the solver says it is proves nothing
+  const trusted = kept.length === count && found.hidden === Math.round(-outcome.value);
+  if (!trusted) return { ...simple, exact: false };
+  return found.hidden < simple.hidden ? found : { ...simple, exact: found.hidden === simple.hidden };
 }
 
 /** How many of those that stay are behind somebody who stays. */
