@@ -4,6 +4,7 @@ export { built } from "./built.ts";
 export { comingPeople, type ComingPerson, weeklyPeople } from "./coming-people.ts";
 export { oldDataFileVersion1 } from "./old-data-file.ts";
 export { randomConvexFloors, randomHalls, randomLs, randomOutlines, randomRooms } from "./random-halls.ts";
+export { figureOf, marksOf, textsOf, wordsOfPaper } from "./paper-marks.ts";
 export { readPdf, wordsOfPage } from "./read-pdf.ts";
 export { storeContract } from "./store-contract.ts";
 export { temporaryFolder } from "./temporary-folder.ts";
