@@ -106,6 +106,27 @@ describe("all arrangements", () => {
   });
 });
 
+describe("what the hall's document says", () => {
+  const room = JSON.parse(readFileSync(new URL("golden/mission-room.json", import.meta.url), "utf8"));
+  const told = async (instead: object, ...words: readonly string[]) =>
+    (await inTerminal(["fit", "-", ...words], { input: JSON.stringify({ ...room, ...instead }) })).out;
+
+  it("is how the mats are laid where the command says nothing else", async () => {
+    expect(await told({ arrangement: "facing" })).toContain(
+      "No plan in two banks that face a clear middle has more.",
+    );
+    expect(await told({ arrangement: "facing" }, "--arrangement", "lines")).toContain(
+      "No plan in straight lines has more.",
+    );
+  });
+
+  it("is how wide the ways are, and how the length has to lie", async () => {
+    expect(await told({ wayWidth: 1.2 })).toContain("way 1.20 m wide to a door");
+    expect(await told({ lengthAlong: 0 })).toContain("Every mat lies with its length left to right.");
+    expect(await told({ lengthAlong: 90 })).toContain("Every mat lies with its length front to back.");
+  });
+});
+
 describe("so many mats", () => {
   const room = readFileSync(new URL("golden/mission-room.json", import.meta.url), "utf8");
   const words = ["fit", "-", "--arrangement", "lines", "--mats", "14"];

@@ -41,6 +41,20 @@ test("HALL-19: a floor without room for a mat says so, in feet and inches for th
   expect(words.endsWith("No mat of 6 ft 0 in by 2 ft 0 in fits.")).toBe(true);
 });
 
+test("HALL-19: the walls of a curve are counted, not told one by one", () => {
+  const drum = aHall({
+    outline: Array.from({ length: 60 }, (_, wall): [number, number] => [
+      6 * Math.cos((wall * Math.PI) / 30),
+      6 * Math.sin((wall * Math.PI) / 30),
+    ]),
+    axis: 0,
+  });
+  // 60 triangles of ½ · 36 · sin 6° m² are 112.9 m²
+  expect(planInWords(drum, matPlan(drum))).toContain(
+    "The floor is 112.9 m² between 60 walls, many of them short.",
+  );
+});
+
 test("HALL-19: the words of any hall name every fixture and the number of mats", () => {
   assert(
     property(randomHalls(), (hall) => {

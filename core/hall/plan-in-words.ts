@@ -39,13 +39,19 @@ function edgeOfPaper([x, y]: Point): string {
 /** 0.09290304 m² to the square foot, exact. */
 const SQUARE_MM_PER_SQUARE_FOOT = 92_903.04;
 
+/** More than anybody listens to; a floor with more is drawn from a curve. */
+const MOST_WALLS = 40;
+
 function floorWords(outline: Polygon, units: LengthUnits, said: Said): string {
-  const walls = wallsOf(outline).map((wall) => `${wall.name} ${said(wall.length)}`);
+  const walls = wallsOf(outline);
   const size =
     units === "metric"
       ? `${(area(outline) / 1e6).toFixed(1)} m²`
       : `${Math.round(area(outline) / SQUARE_MM_PER_SQUARE_FOOT)} square feet`;
-  return `The floor is ${size} between ${walls.length} walls: ${walls.join(", ")}.`;
+  if (walls.length > MOST_WALLS)
+    return `The floor is ${size} between ${walls.length} walls, many of them short.`;
+  const lengths = walls.map((wall) => `${wall.name} ${said(wall.length)}`);
+  return `The floor is ${size} between ${walls.length} walls: ${lengths.join(", ")}.`;
 }
 
 function teacherWords(hall: Hall, frame: HallFrame): readonly string[] {
