@@ -2,7 +2,7 @@
 const inside = (path) => ({ path });
 
 // Which part of the trade may read which other; core/words may be read by all of it.
-const coreEdges = { price: ["hall"], class: ["hall", "price"], outlook: ["price"], papers: ["hall"] };
+const coreEdges = { price: ["hall"], class: ["hall", "price", "outlook"], outlook: ["price"], papers: ["hall"] };
 const cores = ["words", "hall", "price", "class", "outlook", "papers", "table"];
 
 const coreRules = cores.map((name) => {

@@ -30,3 +30,9 @@ export {
   type SheetClass,
 } from "./hall-sheet.ts";
 export { type FreeHallsPart, freeHallsPart } from "./free-halls-part.ts";
+export { type AskOutlook, type OutlookSheet, type OutlookSheetInput, outlookSheet } from "./outlook-sheet.ts";
+export type { AheadRow, GoingPart, HeldRow } from "./going-part.ts";
+export type { NightRow, OpeningPart } from "./opening-part.ts";
+export type { NextPart, NoticeRow } from "./next-part.ts";
+export type { FullPart, RemedyRow } from "./full-part.ts";
+export type { DemandPart } from "./demand-part.ts";

@@ -1,6 +1,7 @@
 import { arrangements } from "#core/hall";
 import { mixSchema, pricesSchema } from "#core/price";
 import { z } from "zod";
+import { classOutlookSchema } from "./class-outlook-document.ts";
 import { planningSchema } from "./planning-document.ts";
 
 const money = z.string().describe('decimal string, like "12.50"');
@@ -54,6 +55,9 @@ export const classDocumentSchema = z
       fixedPerYear: money.describe("insurance, training and the like that this class should carry"),
     }),
     planning: planningSchema.optional().describe("what the questions about prices rest on"),
+    outlook: classOutlookSchema
+      .optional()
+      .describe("what is guessed of its opening, its regulars and what to do next"),
     guesses: z
       .array(z.string())
       .default([])

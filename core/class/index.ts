@@ -28,3 +28,14 @@ export {
 } from "./planning-of.ts";
 export { readClass } from "./read-class.ts";
 export { sessionsInYear } from "./sessions-in-year.ts";
+export { teachingDates } from "./teaching-dates.ts";
+export type { ClassOutlook } from "./class-outlook-document.ts";
+export { nextSession } from "./next-session.ts";
+export {
+  isOutlookGuess,
+  type OutlookFigure,
+  outlookFigure,
+  outlookFigureAt,
+  withOutlookFigure,
+} from "./outlook-figures.ts";
+export { classOpeningQuestion, classOutlookQuestion } from "./outlook-questions.ts";

@@ -14,7 +14,7 @@ export function onlyNeeded(
   currency: CurrencyCode,
   today: string,
 ): ClassDocument {
-  const { planning: _, ...asked } = document;
+  const { planning: _planning, outlook: _outlook, ...asked } = document;
   const plain = { ...asked, name: "class", start: "12:00", mats: null, ...noLimits };
   switch (answer) {
     case "mats":

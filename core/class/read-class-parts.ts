@@ -12,6 +12,7 @@ import {
 } from "#core/words";
 import type { ClassDocument } from "./class-document.ts";
 import type { ClassParts } from "./class-parts.ts";
+import { readClassOutlook } from "./read-class-outlook.ts";
 import { readPlanning } from "./read-planning.ts";
 import { readClassYear } from "./read-class-year.ts";
 import { readMats, readName, readPlaces, readStart, readWeekday } from "./read-class-fields.ts";
@@ -32,6 +33,7 @@ export function readClassParts(document: ClassDocument, currency: CurrencyCode):
     heads: readHeads(document.heads),
     year: readClassYear(document.year, currency),
     planning: readPlanning(document.planning, currency),
+    outlook: readClassOutlook(document, currency),
   });
   if (!read.ok) return read;
   const { weekday, minutes: times, costs, payers, heads, year } = read.value;

@@ -52,3 +52,5 @@ export {
 export { priorDraw, ratesOf, type RollGuess, rollPrior } from "./learning/roll-prior.ts";
 export { plateauOf, type RollRates } from "./roll/roll-rates.ts";
 export { levelled, seasonOf, USUAL_SEASON } from "./season/season-index.ts";
+export { readOpening } from "./opening/read-opening.ts";
+export { readOutlook } from "./question/read-outlook.ts";
