@@ -33,7 +33,7 @@ export const rules: readonly Rule[] = [
       first(heads, (_, at) => at >= 2 && heads.slice(at - 2, at + 1).every((count) => count < breakEven)),
   },
   {
-    name: "the same after a first term of twelve",
+    name: "three thin weeks after a first term",
     closesAfter: ({ heads }, breakEven) =>
       first(heads, (_, at) => at >= 14 && heads.slice(at - 2, at + 1).every((count) => count < breakEven)),
   },
