@@ -1,5 +1,5 @@
 import type { ArrangedMatPlan, Hall } from "#core/hall";
-import { type LengthUnits, millimetresFromMetres } from "#core/words";
+import { type LengthUnits, type Millimetres, MM_PER_INCH, millimetresFromMetres } from "#core/words";
 import { useState } from "react";
 import { LengthField } from "../floor/length-field.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
@@ -16,12 +16,20 @@ type Props = {
   readonly become: (hall: Hall) => void;
 };
 
-/** Room for a wheelchair to turn; common practice, no source. */
-const usualBay = { length: millimetresFromMetres(2), width: millimetresFromMetres(1.5) };
+/** Room for a wheelchair to turn, 2.00 by 1.50 m or 6 ft 6 in by 5 ft; common practice, no source. */
+const usualBay: Readonly<Record<LengthUnits, { readonly length: Millimetres; readonly width: Millimetres }>> =
+  {
+    metric: { length: millimetresFromMetres(2), width: millimetresFromMetres(1.5) },
+    feet: { length: inches(78), width: inches(60) },
+  };
+
+function inches(count: number): Millimetres {
+  return millimetresFromMetres((count * MM_PER_INCH) / 1000);
+}
 
 /** Looks for a place of a size with its way to a door, the mats laid again round it, and shows it as a trial. */
 export function PlaceFinder({ hall, plan, units, wayWidth, become }: Props) {
-  const [bay, setBay] = useState(usualBay);
+  const [bay, setBay] = useState(usualBay[units]);
   const [job, setJob] = useState<PlaceJob | null>(null);
   const { answer, old, failure } = useWorkerAnswer<PlaceFound>(startPlaceWorker, job);
   const mine = job !== null && job.hall === hall ? job : null;
