@@ -43,7 +43,7 @@ function emptyWays({ ways }: HallOffered, name: string): readonly HallLeftOut[] 
   return (ways ?? [])
     .filter(({ capacity }) => capacity === 0)
     .map(({ arrangement }) => ({
-      name: `${name}, ${wayWords[arrangement]},`,
+      name: `${name} (${wayWords[arrangement]})`,
       why: "nobody on a mat fits in it so",
     }));
 }

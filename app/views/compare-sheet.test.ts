@@ -163,14 +163,14 @@ test("other times and other ways for the mats are compared beside the class’s 
   });
   // Tuesdays 5 January to 9 March are 10, Thursdays 7 January to 4 March 9; four of each lie in January
   expect(expected.map(({ hall, about }) => `${hall}: ${about}`)).toEqual([
-    "Barn, in lines, Tuesday 18:30: 10 people of 30 places, 10 evenings",
-    "Barn, in lines, Thursday 18:30: 10 people of 30 places, 9 evenings",
-    "Barn, in rings, Tuesday 18:30: 8 people of 8 places, 10 evenings",
-    "Barn, in rings, Thursday 18:30: 8 people of 8 places, 9 evenings",
-    "Quay, Tuesday 18:30: 10 people of 40 places, 4 evenings",
-    "Quay, Thursday 18:30: 10 people of 40 places, 4 evenings",
+    "Barn (in lines, Tuesday 18:30): 10 people of 30 places, 10 evenings",
+    "Barn (in lines, Thursday 18:30): 10 people of 30 places, 9 evenings",
+    "Barn (in rings, Tuesday 18:30): 8 people of 8 places, 10 evenings",
+    "Barn (in rings, Thursday 18:30): 8 people of 8 places, 9 evenings",
+    "Quay (Tuesday 18:30): 10 people of 40 places, 4 evenings",
+    "Quay (Thursday 18:30): 10 people of 40 places, 4 evenings",
   ]);
-  expect(says).toContain("Barn, in two banks, is left out: nobody on a mat fits in it so.");
+  expect(says).toContain("Barn (in two banks) is left out: nobody on a mat fits in it so.");
   const year = expected.at(-1)?.figures.find(({ by }) => by === "year");
   expect(year?.working.at(-1)?.sum).toBe("4 of 9 dates; lost: 5 to days outside its terms");
 });

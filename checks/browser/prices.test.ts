@@ -183,11 +183,11 @@ test("halls are compared for a class on a phone, a figure opens into its sum, an
   await page.getByRole("checkbox", { name: "In straight lines" }).check();
   await page.getByRole("checkbox", { name: "In rings around the teacher" }).check();
   await page
-    .getByRole("button", { name: /a year in Tithe Barn Hall, in rings, Tuesday 19:00/ })
+    .getByRole("button", { name: /a year in Tithe Barn Hall \(in rings, Tuesday 19:00\)/ })
     .first()
     .waitFor();
   await page
-    .getByText(/Wednesday 19:00 is left out: it is not free on Wednesday 19:00/)
+    .getByText(/\(Wednesday 19:00\) is left out: it is not free on Wednesday 19:00/)
     .first()
     .waitFor();
 

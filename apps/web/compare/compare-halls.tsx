@@ -56,6 +56,8 @@ export function CompareHalls({ practice, opened, halls }: Props) {
         </h2>
         {asked.failure === null ? null : <p className="problem-note">{asked.failure}</p>}
         <CompareAnswer sheet={sheet} />
+        {/* its line is always there, so that nothing moves when it is filled */}
+        <p className="small soft">{asked.old ? "Working it out again …" : "\u00a0"}</p>
         <WhatIsCompared document={draft.document} change={change} />
         <ChoiceField
           label="In the order of what is left by"

@@ -52,11 +52,10 @@ function candidatesAt(
 
 function saidOf({ slots }: Comparison, hall: ComparedHall, slot: Slot, way: Way | null): string {
   const parts = [
-    hall.name,
     ...(way === null || way.name === null || hall.ways.length === 1 ? [] : [way.name]),
     ...(slots.length === 1 ? [] : [slot.said]),
   ];
-  return parts.join(", ");
+  return parts.length === 0 ? hall.name : `${hall.name} (${parts.join(", ")})`;
 }
 
 /** "no date of the year is left: 4 are lost to half-term, 6 outside its terms" */

@@ -115,7 +115,7 @@ function hallTurns(
       (way, order): Turn => ({
         dial: dialOf(
           order === 0 ? at("capacity") : at(`arrangements[${order - 1}].capacity`),
-          ways.length === 1 ? `the places in ${name}` : `the places in ${name}, ${way.name ?? ""}`,
+          ways.length === 1 ? `the places in ${name}` : `the places in ${name} (${way.name ?? ""})`,
           "people",
           way.capacity,
           1,

@@ -43,7 +43,7 @@ export type Candidate = {
   readonly name: string;
   readonly slot: Slot;
   readonly way: string | null;
-  /** "Quay Street Mission Room, in lines, Tuesday 18:30": the way and the time where there is more than one */
+  /** "Quay Street Mission Room (in lines, Tuesday 18:30)": the way and the time where there is more than one */
   readonly said: string;
   readonly capacity: number;
   readonly sessions: number;

@@ -131,13 +131,13 @@ test("PRICE-72 each time of the week is looked at in each hall", () => {
   const { halls, excluded } = answered({ ...lesson, slots, halls: [barn, quay] });
   // Thursdays 14 January to 11 March are 9, and half-term takes one of them too
   expect(halls.map(({ said, sessions }) => `${said}: ${sessions}`)).toEqual([
-    "Tithe Barn Hall, Tuesday 18:30: 10",
-    "Quay Street Mission Room, Tuesday 18:30: 9",
-    "Quay Street Mission Room, Thursday 18:30: 8",
+    "Tithe Barn Hall (Tuesday 18:30): 10",
+    "Quay Street Mission Room (Tuesday 18:30): 9",
+    "Quay Street Mission Room (Thursday 18:30): 8",
   ]);
   expect(excluded).toEqual([
     {
-      said: "Tithe Barn Hall, Thursday 18:30",
+      said: "Tithe Barn Hall (Thursday 18:30)",
       why: "it is not free on Thursday 18:30 from 18:10, when it must be let in, to 19:45: it is never free on a Thursday",
     },
   ]);
@@ -163,13 +163,13 @@ test("PRICE-76 each way for the mats to stand is compared for itself, on the sam
   // 8 × 8.00 − 34.00 = 30.00 in a ring, which turns two away; 16 and 20 places take all ten
   expect(halls.map(({ said, capacity, expected }) => `${said}: ${capacity}, ${expected.perSession}`)).toEqual(
     [
-      "Tithe Barn Hall, in lines: 20, 46.00",
-      "Tithe Barn Hall, staggered: 16, 46.00",
-      "Tithe Barn Hall, in a ring: 8, 30.00",
+      "Tithe Barn Hall (in lines): 20, 46.00",
+      "Tithe Barn Hall (staggered): 16, 46.00",
+      "Tithe Barn Hall (in a ring): 8, 30.00",
       "Quay Street Mission Room: 9, 44.00",
     ],
   );
-  expect(orders.full.perSession[0]).toBe("Tithe Barn Hall, in lines");
+  expect(orders.full.perSession[0]).toBe("Tithe Barn Hall (in lines)");
   const twice = { ...barn, arrangement: "staggered", arrangements: ways };
   expect(problemsOf({ ...lesson, halls: [twice] })).toEqual([
     "arrangement-twice at halls[0].arrangements[0].name",
@@ -234,7 +234,7 @@ test("PRICE-71 two halls at several times are told of once for each measure", ()
   const { differences } = answered({ ...lesson, slots, halls: [quay, open] });
   // 46.00 in 185 min against 44.00 in 120 on either day: four pairs, one sentence
   expect(differences.map(({ first, second, by }) => [first, second, by])).toEqual([
-    ["Tithe Barn Hall, Tuesday 18:30", "Quay Street Mission Room, Tuesday 18:30", "hour"],
+    ["Tithe Barn Hall (Tuesday 18:30)", "Quay Street Mission Room (Tuesday 18:30)", "hour"],
   ]);
 });
 
