@@ -2,17 +2,23 @@ import { checkPlaced, type Fault, type Floor } from "#kernels/packing";
 import type { Hall } from "./hall.ts";
 import type { LaidLines } from "./lay-lines.ts";
 import type { PlacedMat } from "./mat-plan-types.ts";
+import { setOut } from "./set-out.ts";
 import { wholeCentimetres } from "./whole-centimetres.ts";
 
 /**
- * The lines on whole centimetres where one of the two ways of shifting them gives a plan that is allowed on `floor`,
- * else as they are. Throws where not even those are allowed, which would be a fault of ours and not of the hall.
+ * The lines on whole centimetres where one of the ways of shifting them gives a plan that is allowed on `floor`; else
+ * one in which some lines are, else as they are. Throws where not even that is allowed, which would be a fault of ours
+ * and not of the hall.
  */
 export function allowedLines(hall: Hall, floor: Floor, exact: LaidLines): LaidLines {
-  for (const how of ["quickly", "carefully"] as const) {
+  let partly: LaidLines | undefined;
+  for (const how of ["quickly", "carefully", "backwards"] as const) {
     const whole = wholeCentimetres(hall, floor, exact, how);
-    if (faultsOf(hall, floor, whole.lines.flat()).length === 0) return whole;
+    if (faultsOf(hall, floor, whole.lines.flat()).length > 0) continue;
+    if (setOut(hall, whole).toTheCentimetre) return whole;
+    partly ??= whole;
   }
+  if (partly !== undefined) return partly;
   mustBeAllowed(hall, floor, exact.lines.flat());
   return exact;
 }

@@ -15,14 +15,15 @@ const HAIR = 1e-3;
  * in centimetres come as they are.
  *
  * "quickly" looks only at both ends of each line, where a shift mostly fails, and is right on nearly every floor;
- * "carefully" at each line and the one before it. The whole is for the caller to check: the lines of two wings
- * that lie side by side are not held against one another here.
+ * "carefully" at each line and the one before it; "backwards" the same, but each line goes back to the centimetre
+ * before where it may, which suits lines that are packed against the far side. The whole is for the caller to check:
+ * the lines of two wings that lie side by side are not held against one another here.
  */
 export function wholeCentimetres(
   hall: Hall,
   floor: Floor,
   laid: LaidLines,
-  how: "quickly" | "carefully",
+  how: "quickly" | "carefully" | "backwards",
 ): LaidLines {
   const reference = lineReference(hall.outline, hall.mat, laid);
   const isAllowed = (mats: readonly PlacedMat[]): boolean =>
@@ -30,7 +31,7 @@ export function wholeCentimetres(
   const lines: (readonly PlacedMat[])[] = [];
   for (const mats of laid.lines) {
     const before = lines.at(-1) ?? [];
-    const tried = shiftsOf(hall, laid, reference.at, mats).find(
+    const tried = shiftsOf(hall, laid, reference.at, mats, how === "backwards").find(
       (it) =>
         it.still || (isAllowed(endsOf(it.mats)) && (how === "quickly" || isAllowed([...before, ...it.mats]))),
     );
@@ -51,22 +52,24 @@ function shiftsOf(
   laid: LaidLines,
   linesAt: number,
   mats: readonly PlacedMat[],
+  backwards: boolean,
 ): readonly Shifted[] {
   const { near } = measureLine(hall.outline, hall.mat, laid, mats);
-  return shiftsToWhole(near - linesAt).flatMap((out) => {
+  return shiftsToWhole(near - linesAt, backwards).flatMap((out) => {
     // a line that is moved out meets a slanting wall elsewhere, so it is measured again
     const movedOut = moved(mats, laid.away, out);
     const { start, wall } = measureLine(hall.outline, hall.mat, laid, movedOut);
-    return shiftsToWhole(start - wall.at).map((on) => ({
+    return shiftsToWhole(start - wall.at, backwards).map((on) => ({
       still: out === 0 && on === 0,
       mats: moved(movedOut, laid.along, on),
     }));
   });
 }
 
-function shiftsToWhole(figure: number): readonly number[] {
+function shiftsToWhole(figure: number, backwards: boolean): readonly number[] {
   const over = figure - Math.floor(figure / 10) * 10;
-  return over < HAIR || over > 10 - HAIR ? [0] : [10 - over, -over, 0];
+  if (over < HAIR || over > 10 - HAIR) return [0];
+  return backwards ? [-over, 10 - over, 0] : [10 - over, -over, 0];
 }
 
 function moved(mats: readonly PlacedMat[], way: Point, by: number): readonly PlacedMat[] {

@@ -1,5 +1,5 @@
 import { boundsOf, type Point, type Polygon, rotateAboutOrigin } from "#kernels/geometry";
-import { facingPlan, type FacingPlan, type Floor } from "#kernels/packing";
+import { checkPlaced, facingPlan, type FacingPlan, type Floor } from "#kernels/packing";
 import { allowedLines } from "../allowed-lines.ts";
 import type { Hall } from "../hall.ts";
 import { hallFrame } from "../hall-frame.ts";
@@ -26,9 +26,8 @@ export function facingMats(
 ): FacingMatPlan {
   const tried = axesToTry(hall);
   const found = facingPlan(floorToFill(hall), hall.mat, hall.gaps, tried.axes, middleWidth);
-  const strip = middleStrip(hall.outline, found);
   const exact = layLines(hall, packedLines(found.lines), found.direction, hallFrame(hall));
-  const laid = allowedLines(hall, floorWith(hall, strip), exact);
+  const { laid, strip } = laidWithMiddle(hall, found, exact);
   return {
     arrangement: "facing",
     ...boundOverAll(hall, tried, found),
@@ -39,17 +38,48 @@ export function facingMats(
   };
 }
 
+type WithMiddle = { readonly laid: LaidLines; readonly strip: Polygon | null };
+
+/**
+ * The lines rounded, with the middle between them. The bank before it is packed against it to less than a centimetre,
+ * so where the lines do not come out whole the middle moves on by as little as gives them room.
+ */
+function laidWithMiddle(hall: Hall, found: FacingPlan, exact: LaidLines): WithMiddle {
+  const first = middleStrip(hall.outline, found, 0);
+  if (first === null) return { laid: exact, strip: null };
+  let held: WithMiddle | undefined;
+  for (const by of movesOf(hall, found, exact, first)) {
+    const strip = middleStrip(hall.outline, found, by);
+    const floor = floorWith(hall, strip);
+    if (held !== undefined && checkPlaced(floor, hall.mat, hall.gaps, exact.lines.flat()).length > 0) break;
+    const laid = allowedLines(hall, floor, exact);
+    held ??= { laid, strip };
+    if (setOut(hall, laid).toTheCentimetre) return { laid, strip };
+  }
+  return held ?? { laid: exact, strip: first };
+}
+
+/** Not at all, or to whole centimetres from where lines are measured, towards the bank that has room. Millimetres. */
+function movesOf(hall: Hall, { direction }: FacingPlan, laid: LaidLines, strip: Polygon): readonly number[] {
+  const on = dot(rotateAboutOrigin([0, 1], direction), laid.away) > 0 ? 1 : -1;
+  const near = Math.min(...strip.map((it) => dot(it, laid.away)));
+  const figure = near - lineReference(hall.outline, hall.mat, laid).at;
+  const over = on * (Math.ceil(figure / 10) * 10 - figure);
+  const least = over < 0 ? over + 10 : over;
+  return [0, least, least + 10, least + 20];
+}
+
 /** What the mats keep clear of, the middle included. */
 function floorWith(hall: Hall, strip: Polygon | null): Floor {
   const floor = floorToFill(hall);
   return strip === null ? floor : { ...floor, keepClear: [...floor.keepClear, strip] };
 }
 
-/** From the least to the greatest x of the hall turned by −direction. */
-function middleStrip(outline: Polygon, { middle, direction }: FacingPlan): Polygon | null {
+/** From the least to the greatest x of the hall turned by −direction, moved up by so much. */
+function middleStrip(outline: Polygon, { middle, direction }: FacingPlan, by: number): Polygon | null {
   if (middle === null) return null;
   const { left, right, bottom } = boundsOf(outline.map((it) => rotateAboutOrigin(it, -direction)));
-  const [low, high] = [bottom + middle.from, bottom + middle.to];
+  const [low, high] = [bottom + middle.from + by, bottom + middle.to + by];
   const corners: readonly Point[] = [
     [left, low],
     [right, low],
