@@ -1,6 +1,7 @@
 import { type ClassDocument, classDocumentSchema } from "#core/class";
 import { type HallDocument, hallDocumentSchema } from "#core/hall";
 import { type HappenedDocument, outlookAnswer } from "#core/outlook";
+import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
 import { type OutlookSheetInput, outlookSheet } from "./outlook-sheet.ts";
 import type { SheetPart } from "./sheet-part.ts";
@@ -37,7 +38,9 @@ function sessionsOf(heads: readonly number[], from = 8): HappenedDocument {
   return {
     capacity: 12,
     sessions: heads.map((count, at) => ({
-      date: new Date(Date.UTC(2026, 8, from + 7 * at)).toISOString().slice(0, 10),
+      date: Temporal.PlainDate.from("2026-08-31")
+        .add({ days: from + 7 * at })
+        .toString(),
       heads: count,
     })),
   };

@@ -2,11 +2,16 @@ import {
   type ClassDocument,
   type FigureName,
   isGuess,
+  isOutlookGuess,
   isPlanningGuess,
   markGuess,
   markKnown,
+  outlookFigure,
+  outlookFigureAt,
   withFigure,
+  withOutlookFigure,
 } from "#core/class";
+import { USUAL_SEASON } from "#core/outlook";
 import type { CurrencyCode, Problem } from "#core/words";
 import { useMemo } from "react";
 import type { Opened } from "../drafts/use-draft.ts";
@@ -41,14 +46,27 @@ const figures: Readonly<Record<string, FigureName>> = {
   "planning.termEvenings": "termEvenings",
 };
 
+const SEASON = "outlook.season";
+
 function guessAt(document: ClassDocument, path: string): boolean {
   const figure = figures[path];
-  return figure === undefined ? isGuess(document, path) : isPlanningGuess(document, figure);
+  if (figure !== undefined) return isPlanningGuess(document, figure);
+  const ahead = outlookFigureAt(path);
+  if (ahead !== null) return isOutlookGuess(document, ahead);
+  if (path === SEASON && document.outlook?.season === undefined) return true;
+  return isGuess(document, path);
 }
 
-/** A planning figure that is called known is written down as it stands: what is not there is always a guess. */
+/** A figure that is called known is written down as it stands: what is not there is always a guess. */
 function withGuess(document: ClassDocument, path: string, guess: boolean): ClassDocument {
-  if (guess) return markGuess(document, path);
+  return guess ? markGuess(document, path) : markKnown(writtenDown(document, path), path);
+}
+
+function writtenDown(document: ClassDocument, path: string): ClassDocument {
   const figure = figures[path];
-  return markKnown(figure === undefined ? document : withFigure(document, figure), path);
+  if (figure !== undefined) return withFigure(document, figure);
+  const ahead = outlookFigureAt(path);
+  if (ahead !== null) return withOutlookFigure(document, ahead, outlookFigure(document, ahead));
+  if (path !== SEASON || document.outlook?.season !== undefined) return document;
+  return { ...document, outlook: { ...document.outlook, season: [...USUAL_SEASON] } };
 }

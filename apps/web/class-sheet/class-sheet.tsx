@@ -1,9 +1,15 @@
 import "../floor/floor.css";
+import "../outlook/outlook.css";
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
+import type { HappenedDocument } from "#core/outlook";
 import type { PracticeDocument } from "#core/words";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Listed } from "../drafts/use-practice.ts";
+import { GoingSection } from "../outlook/going-section.tsx";
+import { NextSection } from "../outlook/next-section.tsx";
+import { OpeningSection } from "../outlook/opening-section.tsx";
+import { outlookProblems, useOutlookSheet } from "../outlook/use-outlook-sheet.ts";
 import { ChangesSection } from "../prices/changes-section.tsx";
 import { CurveSection } from "../prices/curve-section.tsx";
 import { HigherSection } from "../prices/higher-section.tsx";
@@ -12,7 +18,7 @@ import { StudioSection } from "../prices/studio-section.tsx";
 import { SureSection } from "../prices/sure-section.tsx";
 import { FormOf } from "../fields/form.tsx";
 import { currencyOf } from "../hall/hall-form.ts";
-import { memo, useCallback } from "react";
+import { memo, useCallback, useMemo } from "react";
 import { sameParts } from "./same-parts.ts";
 import { useClassForm } from "./class-form.ts";
 import { EveningSection } from "./evening-section.tsx";
@@ -31,6 +37,8 @@ type Props = {
   readonly halls: readonly Listed<HallDocument>[];
   /** the class's hall, open for editing; null while it has none */
   readonly hall: Opened<HallDocument> | null;
+  /** what really happened in it, open for editing */
+  readonly happened: Opened<HappenedDocument> | null;
 };
 
 const contents = [
@@ -46,6 +54,9 @@ const contents = [
   ["studio", "Own class or studio"],
   ["change", "What would change this"],
   ["year", "The year"],
+  ["opening", "The opening"],
+  ["going", "How it is going"],
+  ["next", "What to do next"],
 ] as const;
 
 // each part is drawn again only when its own fields or its own answer are others: a key costs one part, not eleven
@@ -61,13 +72,27 @@ const Higher = memo(HigherSection, sameParts("planning", "guesses"));
 const Studio = memo(StudioSection, sameParts("planning", "guesses", "minutes", "heads"));
 const Changes = memo(ChangesSection);
 const Year = memo(YearSection, sameParts("year"));
+const Opening = memo(OpeningSection, sameParts("outlook"));
+const Going = memo(GoingSection, sameParts("outlook", "weekday", "year"));
+const Next = memo(NextSection, sameParts("outlook"));
+const nothingHappened: HappenedDocument = { sessions: [] };
 
 /** The class sheet: one class on one long page, in the order of the job. */
-export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Props) {
+export function ClassSheetPage({ practiceId, practice, opened, halls, hall, happened }: Props) {
   const { draft, keeper } = opened;
   const { document } = draft;
   const { answers, asked, problems } = useClassAnswers(document, hall?.draft.document ?? null, practice);
-  const form = useClassForm(opened, currencyOf(practice.currency), problems);
+  const capacity = answers.sheet.mats.kind === "ready" ? answers.sheet.mats.capacity : null;
+  const ahead = useOutlookSheet({
+    practice,
+    document,
+    hall: hall?.draft.document ?? null,
+    capacity,
+    mats: answers.planned?.plan.count ?? null,
+    happened: happened?.draft.document ?? nothingHappened,
+  });
+  const told = useMemo(() => [...problems, ...outlookProblems(ahead.answer)], [problems, ahead.answer]);
+  const form = useClassForm(opened, currencyOf(practice.currency), told);
   const change = useCallback(
     (part: Partial<ClassDocument>) => keeper.change((before) => ({ ...before, ...part })),
     [keeper],
@@ -119,6 +144,16 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall }: Pr
       <Studio {...part} practice={practice} asked={asked} typed={draft.typed} />
       <Changes asked={asked} typed={draft.typed} />
       <Year {...part} practice={practice} answers={answers} typed={draft.typed} />
+      <Opening {...part} asked={ahead} typed={draft.typed} />
+      <Going
+        {...part}
+        asked={ahead}
+        typed={draft.typed}
+        practice={practice}
+        happened={happened}
+        places={capacity?.capacity ?? null}
+      />
+      <Next {...part} asked={ahead} typed={draft.typed} />
     </FormOf>
   );
 }

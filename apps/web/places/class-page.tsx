@@ -20,6 +20,7 @@ export function ClassPage() {
   const here = usePractice(id);
   const opened = useDraft(id, "classes", one);
   const hall = useDraft(id, "halls", opened?.draft.document.hall ?? null);
+  const happened = useDraft(id, "happened", one);
   const queries = useQueryClient();
   const go = useNavigate();
   if (opened === null) return <NothingHere what="class" practice={id} />;
@@ -50,6 +51,7 @@ export function ClassPage() {
         opened={opened}
         halls={here.halls}
         hall={hall}
+        happened={happened}
       />
       <section className="part no-print" aria-label="Keep or delete">
         <p className="row">

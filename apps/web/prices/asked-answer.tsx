@@ -1,10 +1,10 @@
-import type { PriceSheet, SheetPart } from "#app/views";
+import type { SheetPart } from "#app/views";
 import { PartAnswer } from "../class-sheet/part-answer.tsx";
 import type { Draft } from "../drafts/draft.ts";
 import type { WorkerAnswer } from "./use-worker-answer.ts";
 
 type Props = {
-  readonly asked: WorkerAnswer<PriceSheet>;
+  readonly asked: Pick<WorkerAnswer<unknown>, "old" | "failure">;
   readonly part: SheetPart | undefined;
   readonly typed: Draft<unknown>["typed"];
   readonly fields: readonly string[];
