@@ -160,3 +160,52 @@ test("HALL-60: a floor without room for a mat has a plan of none in every arrang
     expect(setOutInWords(plan)).toEqual(["There is no mat to set out."]);
   }
 });
+
+test("HALL-63: a bank packed between wall and middle to less than a centimetre is laid whole: the middle moves on", () => {
+  // found among random halls: from the left 0.50 m of wall, one file of 1.73 m and the middle to 4.23 m leave nothing,
+  // while the wall of the fixture in the corner is at 0.339 m
+  const hall = aHall({
+    outline: [
+      [0, 5.05],
+      [11.61, 5.05],
+      [11.61, 4.03],
+      [15.56, 4.03],
+      [15.56, 0],
+      [0, 0],
+    ],
+    fixtures: [
+      { label: "Chairs", outline: box(-0.339, -0.878, 0.678, 1.756) },
+      { label: "Table", outline: box(-0.341, -0.287, 0.681, 0.574) },
+    ],
+    mat: { length: 1.73, width: 0.61 },
+    axis: 0,
+  });
+  const plan = facingMats(hall);
+  expect(plan.setOut.toTheCentimetre).toBe(true);
+  expect((plan.middle?.from ?? 1) % 10).toBe(0);
+});
+
+test("HALL-62: lines packed against a fixture at the back go back to the centimetre before, all of them", () => {
+  const hall = aHall({
+    outline: [
+      [0, 0],
+      [13.48, 0],
+      [13.48, 17.93],
+      [0, 17.93],
+    ],
+    fixtures: [
+      { label: "Stove", outline: box(-0.889, -0.054, 1.778, 0.108) },
+      { label: "Logs", outline: box(-1, -0.773, 1.999, 1.546) },
+    ],
+    gaps: { side: 0.9, end: 0.9, wall: 0.5 },
+    axis: 0,
+  });
+  // the last line lies 0.773 + 0.50 = 1.273 m from the back, 16.657 − 1.83 = 14.827 m from the front: 14.82 is free
+  const { setOut } = staggeredMats(hall);
+  expect(setOut.toTheCentimetre).toBe(true);
+  expect(setOut.lines.at(-1)?.from).toBe(14_820);
+});
+
+function box(x: number, y: number, width: number, depth: number): [number, number][] {
+  return rectangleAt([x, y], width, depth).map(([right, up]) => [right, up]);
+}
