@@ -26,7 +26,9 @@ export type Cover = CoverGrid & {
   firstStep: number;
   lastStep: number;
   nextLook: number;
-  /** proven: no more than this many fit, not yet rounded down */
+  /** the bound speaks of plans of more than so many only: places that no such plan can use may be left out */
+  readonly spared: number;
+  /** proven: no more than this many fit, not yet rounded down, or no more than are spared */
   bound: number;
   /** what the fractions reach: the bound cannot come below this on these points */
   floor: number;
@@ -35,7 +37,7 @@ export type Cover = CoverGrid & {
 };
 
 /** Fractions of rectangles, weights of points, and what each block weighs by them. */
-type Stand = {
+export type Stand = {
   readonly shares: Float64Array;
   readonly weights: Float64Array;
   readonly covered: Float64Array;
@@ -67,6 +69,7 @@ export function startCover(reaches: Reaches): Cover {
     firstStep: Infinity,
     lastStep: Infinity,
     nextLook: 40,
+    spared: 0,
     bound: size === 0 ? 0 : Infinity,
     floor: 0,
     bestWeights: new Float64Array(grid.points),
@@ -130,7 +133,8 @@ function drawBack({ now, next, anchor, sinceRestart }: Cover): void {
   }
 }
 
-function beginAt(cover: Cover, { shares, weights, covered }: Stand): void {
+/** Begins again at such a stand. */
+export function beginAt(cover: Cover, { shares, weights, covered }: Stand): void {
   for (const stand of [cover.now, cover.anchor]) {
     stand.shares.set(shares);
     stand.weights.set(weights);

@@ -8,14 +8,18 @@ import { SLACK } from "./reach-of.ts";
  * lose next to nothing by that are better than much closer ones at which they do: sides of 2.03 and 1.11 m
  * come to 31.09 and 17 times 65.3 mm, and lose 0.3 % and nothing.
  */
-export function latticePoints(space: MostSpace, most: number): Points {
+export function latticePoints(space: MostSpace, most: number, shift: Shift = UNSHIFTED): Points {
   const [first, second] = space.turns;
   const sides = [first.width + first.gapX - 2 * SLACK, first.height + first.gapY - 2 * SLACK] as const;
   const across = endsOf(first, second, "x");
   const up = endsOf(first, second, "y");
   const apart = bestDistance(sides, Math.max(across.to - across.from, up.to - up.from) / most);
-  return { xs: evenly(across, apart), ys: evenly(up, apart) };
+  return { xs: evenly(across, apart, shift.x), ys: evenly(up, apart, shift.y) };
 }
+
+/** Parts of a distance by which all points lie further left and lower: 0 ≤ x, y < 1. */
+export type Shift = { readonly x: number; readonly y: number };
+const UNSHIFTED: Shift = { x: 0, y: 0 };
 
 /** Between the least distance and so many times it. */
 const RANGE = 1.6;
@@ -51,7 +55,7 @@ function endsOf(one: Turn, other: Turn, way: "x" | "y"): Ends {
   return { from: Math.min(...froms) + SLACK, to: Math.max(...tos) };
 }
 
-function evenly({ from, to }: Ends, apart: number): readonly number[] {
+function evenly({ from, to }: Ends, apart: number, shift: number): readonly number[] {
   const size = Math.max(0, Math.floor((to - from) / apart) + 1);
-  return Array.from({ length: size }, (_, index) => from + (index + 1) * apart);
+  return Array.from({ length: size }, (_, index) => from + (index + 1 - shift) * apart);
 }

@@ -2,7 +2,8 @@ import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
 import { areaBound } from "./area-bound.ts";
 import type { Solver } from "#kernels/search";
-import { type AxisSearch, askStep, bestOf, boundStep, searchStep, startAxis } from "./axis-search.ts";
+import { boundStep } from "./axis-bound.ts";
+import { type AxisSearch, askStep, bestOf, searchStep, startAxis } from "./axis-search.ts";
 import { placedOf } from "./laid.ts";
 import type { MostOptions, MostPlan } from "./most-types.ts";
 import { surroundingsOf } from "./obstacles.ts";
@@ -81,32 +82,31 @@ export function mostPlan(
 /** Steps that all look for a better plan: most are found within them. */
 const FIRST = 24;
 
-/** Then every other step looks for a better plan, the rest bring down the greatest bound. */
+/** Steps from which on luck has had its time, and proofs get more of it. */
+const LATER = 300;
+
+/** Then every other step looks for a better plan, later every fourth; the rest bring down the greatest bound. */
 function oneStep({ axes, options }: MostSearch, taken: number): void {
   const best = bestCount(axes);
-  const open = axes.filter((axis) => axis.bound > best);
-  if (taken < FIRST || taken % 2 === 0) {
-    const chosen = choose(open, taken < FIRST ? taken : taken / 2);
+  const open = axes.filter((axis) => axis.limit.bound > best);
+  if (taken < FIRST || taken % (taken < LATER ? 2 : 4) === 0) {
+    const chosen = choose(open, taken < FIRST ? taken : taken >> 1);
     if (chosen !== undefined) searchStep(chosen);
   } else boundOrAsk(open, best, options.solver, taken);
 }
 
-/** The solver is asked when so many steps have looked for a plan: until then luck is cheaper. */
-const SEARCHES_FIRST = 250;
-
-/** Weights first; what they leave open goes to the solver, the highest bound first; then all that is left is luck. */
+/** The highest bound first, by weights, or by the solver where those leave a small question; then all is luck. */
 function boundOrAsk(
   open: readonly AxisSearch[],
   best: number,
   solver: Solver | undefined,
   taken: number,
 ): void {
-  const unproven = open.filter((axis) => !axis.exhausted);
-  const highest = Math.max(...unproven.map((axis) => axis.bound));
-  const next = unproven.find((axis) => axis.bound === highest);
-  if (next !== undefined) return boundStep(next, best);
-  const unasked = open.find((axis) => !axis.asked && axis.searches >= SEARCHES_FIRST);
-  if (unasked !== undefined && solver !== undefined) return askStep(unasked, solver);
+  const unproven = open.filter((axis) => !axis.limit.exhausted);
+  const highest = Math.max(...unproven.map((axis) => axis.limit.bound));
+  const next = unproven.find((axis) => axis.limit.bound === highest);
+  if (next !== undefined && next.limit.question && solver !== undefined) return askStep(next, solver);
+  if (next !== undefined) return boundStep(next.limit, best);
   const chosen = open[taken % Math.max(1, open.length)];
   if (chosen !== undefined) searchStep(chosen);
 }
@@ -130,7 +130,7 @@ function boundOf({ axes, ceiling }: MostSearch): number {
 
 /** A bound below the axis's own plan would be a fault of ours: then nothing is claimed but the area's. */
 function trusted(axis: AxisSearch, ceiling: number): number {
-  return axis.bound < bestOf(axis).length ? ceiling : axis.bound;
+  return axis.limit.bound < bestOf(axis).length ? ceiling : axis.limit.bound;
 }
 
 function isFinished(search: MostSearch): boolean {
@@ -147,7 +147,7 @@ function told(search: MostSearch, steps: number): MostRun {
     plan: { axis: leader?.space.axis ?? 0, pieces, count, bound, proven: count === bound },
     steps,
     finished: isFinished(search),
-    axesSettled: axes.filter((axis) => axis.bound <= count).length,
+    axesSettled: axes.filter((axis) => axis.limit.bound <= count).length,
     axes: axes.length,
     search,
   };

@@ -1,4 +1,4 @@
-import type { Limits, Row, Solver } from "#kernels/search";
+import type { Outcome, Programme, Row } from "#kernels/search";
 import type { Cover } from "./cover-bound.ts";
 import type { Laid } from "./laid.ts";
 import type { Reaches } from "./reach-of.ts";
@@ -13,10 +13,12 @@ export type Settled =
   | { readonly kind: "unclear" };
 
 /** Places left after fixing, and rounds of points added, before it is given up as too much. */
-const MOST_PLACES = 2500;
+const MOST_PLACES = 1500;
 /** Rows past which one question takes minutes rather than seconds. */
-const MOST_ROWS = 4000;
+const MOST_ROWS = 2000;
 const MOST_ROUNDS = 25;
+/** So few places that all points at which any two can meet are taken at once. */
+const FEW = 200;
 /** Rounds without whole numbers: cheap, and each adds points that count. */
 const LINEAR_ROUNDS = 6;
 
@@ -24,29 +26,29 @@ const LINEAR_ROUNDS = 6;
  * Asks the solver, over what the weights leave open. A place whose block weighs 1 + d costs a plan d of what the
  * weights prove at most; with target rectangles in it a plan can lose bound − target only, so places that cost more
  * are left out. Of two blocks where one lies in the other only the smaller is kept: it may stand for the larger in
- * any plan. Points are added as rows only where an answer covers one twice.
+ * any plan. Points are added as rows only where an answer covers one twice. Yields one programme after another and
+ * takes what the solver says to each, so that whoever asks may stop between two.
  */
-export function settleBySolver(cover: Cover, target: number, solver: Solver, limits: Limits): Settled {
+export function* settleBySolver(cover: Cover, target: number): Generator<Programme, Settled, Outcome> {
   const places = smallest(cover.reaches, affordable(cover, target));
   if (places.length > MOST_PLACES) return { kind: "unclear" };
   const rows = new Map<number, Row>();
-  for (const point of weighty(cover)) addRow(point);
+  const known = new Set<string>();
+  for (const point of peaks(cover, places)) addRow(point);
   for (let round = 0, whole = false; round < MOST_ROUNDS; round++) {
     if (rows.size > MOST_ROWS) return { kind: "unclear" };
-    const outcome = solver.solve(
-      {
-        columns: places.map(() => ({ gain: 1, least: 0, most: 1, whole })),
-        rows: [...rows.values(), enough()],
-      },
-      limits,
-    );
+    // any plan of the target will do, so whole numbers have nothing to gain; fractions are drawn together by a gain
+    const outcome = yield {
+      columns: places.map(() => ({ gain: whole ? 0 : 1, least: 0, most: 1, whole })),
+      rows: [...rows.values(), enough()],
+    };
     if (outcome.kind === "impossible") return { kind: "no" };
     if (outcome.kind !== "best") return { kind: "unclear" };
     const twice = coveredTwice(cover, places, outcome.columns);
     if (twice.length === 0 && whole) return { kind: "perhaps", laid: laidAt(outcome.columns) };
     if (!whole && (twice.length === 0 || round >= LINEAR_ROUNDS)) {
       whole = true;
-      for (const point of corners(cover, places)) addRow(point);
+      if (places.length <= FEW) for (const point of corners(cover, places)) addRow(point);
     }
     for (const point of twice) addRow(point);
   }
@@ -55,7 +57,10 @@ export function settleBySolver(cover: Cover, target: number, solver: Solver, lim
   function addRow(point: number): void {
     const [x, y] = [Math.floor(point / cover.stride), point % cover.stride];
     const columns = places.flatMap((place, column) => (covers(cover.reaches, place, x, y) ? [column] : []));
-    if (columns.length > 1) rows.set(point, { least: -Infinity, most: 1, columns });
+    const key = columns.join(" ");
+    if (columns.length <= 1 || known.has(key)) return;
+    known.add(key);
+    rows.set(point, { least: -Infinity, most: 1, columns });
   }
 
   function enough(): Row {
@@ -107,10 +112,35 @@ function smallest(reaches: Reaches, places: readonly number[]): readonly number[
   return kept.map(({ place }) => place);
 }
 
-function weighty({ bestWeights }: Cover): readonly number[] {
+/** Points over which more blocks lie than over their neighbours: with those, few points are missing. */
+function peaks({ reaches, stride }: Cover, places: readonly number[]): readonly number[] {
+  const load = loadOf({ reaches, stride }, places, () => 1);
   const points: number[] = [];
-  for (let point = 0; point < bestWeights.length; point++) if (bestWeights[point]! > 1e-4) points.push(point);
+  for (let x = 0; x < reaches.xs.length; x++)
+    for (let y = 0; y < reaches.ys.length; y++) {
+      const point = x * stride + y;
+      const here = load[point]!;
+      const left = x > 0 ? load[point - stride]! : 0;
+      const below = y > 0 ? load[point - 1]! : 0;
+      if (here > left && here > below && here >= load[point + 1]! && here >= load[point + stride]!)
+        points.push(point);
+    }
   return points;
+}
+
+function loadOf(
+  { reaches, stride }: Pick<Cover, "reaches" | "stride">,
+  places: readonly number[],
+  value: (column: number) => number,
+): Float64Array {
+  const load = new Float64Array((reaches.xs.length + 1) * stride);
+  for (const [column, place] of places.entries()) {
+    const share = value(column);
+    if (share < 1e-9) continue;
+    const [x0, x1, y0, y1] = blockOf(reaches, place);
+    for (let x = x0; x < x1; x++) for (let y = y0; y < y1; y++) load[x * stride + y]! += share;
+  }
+  return load;
 }
 
 /** Blocks that meet all meet at one point: the least of it is the lower left corner of two of them. */
@@ -126,13 +156,7 @@ function coveredTwice(
   places: readonly number[],
   values: readonly number[],
 ): readonly number[] {
-  const load = new Float64Array((reaches.xs.length + 1) * stride);
-  for (const [column, place] of places.entries()) {
-    const value = values[column] ?? 0;
-    if (value < 1e-9) continue;
-    const [x0, x1, y0, y1] = blockOf(reaches, place);
-    for (let x = x0; x < x1; x++) for (let y = y0; y < y1; y++) load[x * stride + y]! += value;
-  }
+  const load = loadOf({ reaches, stride }, places, (column) => values[column] ?? 0);
   const over: number[] = [];
   for (let x = 0; x < reaches.xs.length; x++)
     for (let y = 0; y < reaches.ys.length; y++) {
