@@ -97,6 +97,12 @@ const classHallSheet = createRoute({
   component: lazyRouteComponent(() => import("./papers/hall-sheet-page.tsx"), "ClassHallSheetPage"),
 });
 
+const people = createRoute({
+  getParentRoute: () => practice,
+  path: "/people",
+  component: lazyRouteComponent(() => import("./coming/coming-page.tsx"), "ComingPage"),
+});
+
 const tree = root.addChildren([
   start,
   practice.addChildren([
@@ -112,6 +118,7 @@ const tree = root.addChildren([
     measuring,
     hallSheet,
     classHallSheet,
+    people,
   ]),
 ]);
 

@@ -6,6 +6,7 @@ import type { HappenedDocument } from "#core/outlook";
 import type { PracticeDocument } from "#core/words";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Listed } from "../drafts/use-practice.ts";
+import { FromAFile } from "../import/from-a-file.tsx";
 import { GoingSection } from "../outlook/going-section.tsx";
 import { NextSection } from "../outlook/next-section.tsx";
 import { OpeningSection } from "../outlook/opening-section.tsx";
@@ -97,6 +98,16 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall, happ
     (part: Partial<ClassDocument>) => keeper.change((before) => ({ ...before, ...part })),
     [keeper],
   );
+  const places = capacity?.capacity ?? null;
+  const { locale } = practice;
+  // the same element until something of it changes: it must not draw the part again at every key
+  const importing = useMemo(
+    () =>
+      happened === null ? null : (
+        <FromAFile practiceId={practiceId} opened={happened} usualPlaces={places} locale={locale} />
+      ),
+    [practiceId, happened, places, locale],
+  );
   const part = { document, change };
   const { sheet } = answers;
   return (
@@ -151,7 +162,8 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall, happ
         typed={draft.typed}
         practice={practice}
         happened={happened}
-        places={capacity?.capacity ?? null}
+        places={places}
+        importing={importing}
       />
       <Next {...part} asked={ahead} typed={draft.typed} />
     </FormOf>

@@ -1,0 +1,37 @@
+import { readTable } from "#adapters/import";
+import { comingAnswer } from "#core/outlook";
+import { type NotUsed, readVisits, visitsShape } from "#core/table";
+import { type Problem, problem } from "#core/words";
+import { chosenColumns, tableSeen } from "../import/table-ask.ts";
+import type { VisitsAnswer, VisitsJob, VisitsStage } from "./visits-job.ts";
+
+/** Who is still coming, from the bytes of a file of visits; `tell` hears what is being done. */
+export function workOutVisits(
+  { bytes, ask, choices }: VisitsJob,
+  tell: (stage: VisitsStage) => void,
+): VisitsAnswer {
+  tell({ doing: "reading" });
+  const file = readTable(bytes, ask.names);
+  if (!file.ok) return { kind: "no table", problems: file.problems };
+  const { table } = file.value;
+  const seen = tableSeen(file.value, visitsShape, ask);
+  tell({ doing: "sorting", rows: table.rows.length });
+  const columns = chosenColumns(table, visitsShape, ask);
+  if (!columns.ok) return { kind: "asks", seen, problems: columns.problems };
+  const read = readVisits(table, columns.value, ask.order ?? undefined);
+  if (!read.ok) return { kind: "asks", seen, problems: read.problems };
+  const { visits, notUsed: left, dates, writtenTwoWays } = read.value;
+  const words = { seen, visits: visits.length, left, dates, writtenTwoWays };
+  if (visits.length === 0) return { kind: "not worked out", problems: [noneUsable(left)], ...words };
+  tell({ doing: "working out", visits: visits.length });
+  const answer = comingAnswer({ ...choices, visits });
+  return answer.ok
+    ? { kind: "ready", answer: answer.value, ...words }
+    : { kind: "not worked out", problems: answer.problems, ...words };
+}
+
+function noneUsable(left: readonly NotUsed[]): Problem {
+  const says =
+    left.length === 1 ? "Its one row cannot be used." : `None of its ${left.length} rows can be used.`;
+  return problem("rows-unusable", "", says, "Look whether the columns are the right ones, and say them.");
+}
