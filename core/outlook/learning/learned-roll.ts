@@ -45,7 +45,7 @@ export type LearningEffort = {
 };
 
 /** Some 600 draws are worth 250 after 40 sessions; the rounds go on where they are not. */
-export const USUAL_EFFORT: LearningEffort = { each: 300, wanted: 250, rounds: 6, sample: 96 };
+const USUAL_EFFORT: LearningEffort = { each: 200, wanted: 250, rounds: 9, sample: 64 };
 
 /**
  * What the register says about newcomers, staying, coming and stopping: the posterior, drawn with a seed, the same
@@ -66,7 +66,8 @@ export function learnedRoll(
       logPrior: (draw) => logPrior(prior, draw),
       logLikelihood: (draw) => recordLogLikelihood(question, ratesOf(draw)),
     },
-    effort,
+    // guesses alone are drawn as they are: no round could fit them better
+    question.record.seen.length === 0 ? { ...effort, rounds: 1 } : effort,
     random,
   );
   const drawn = found.draws.map((draw, at) => {
