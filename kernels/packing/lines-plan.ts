@@ -1,6 +1,6 @@
 import { area, quarterTurnAngle, wallDirections } from "#kernels/geometry";
 import { areaBound } from "./area-bound.ts";
-import { mustBeSound } from "./must-be-sound.ts";
+import { mustBeSound, mustHaveAxes } from "./must-be-sound.ts";
 import { cutsOf } from "./cuts-of.ts";
 import { type Filling, fillFrame, startFilling } from "./fill-frame.ts";
 import { fillWings } from "./fill-wings.ts";
@@ -130,9 +130,4 @@ function planFrom(best: Best, trials: readonly Trial[], missed: number, steps: n
 function emptyPlan(axis: number): LinesPlan {
   const none = { lines: [], wings: 1, count: 0, bound: 0, proven: true, grid: 10, steps: 0 } as const;
   return { axis, direction: axis, along: "width", ...none };
-}
-
-function mustHaveAxes(axes: readonly number[] | "auto"): void {
-  if (axes !== "auto" && (axes.length === 0 || !axes.every(Number.isFinite)))
-    throw new RangeError(`no axes to try: ${axes.join(", ")}`);
 }

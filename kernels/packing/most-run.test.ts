@@ -68,6 +68,50 @@ describe("mostPlan", () => {
     ).toThrow("not a rectangle");
   });
 
+  it("throws on an axis that is not a number, with its value", () => {
+    expect(() => startMost(open(rectangle(0, 0, 9000, 9000)), mat, usual, [0, Number.NaN])).toThrow("NaN");
+  });
+
+  it("begins at once on a floor of five hundred corners and keeps what it has when stopped", () => {
+    // a wavy round floor of about 14 m across, each corner a little off: hundreds of wall directions
+    const outline: Polygon = Array.from({ length: 500 }, (_, i) => {
+      const turn = (2 * Math.PI * i) / 500;
+      const reach = 7000 + 400 * Math.sin(9 * turn) + (60 * ((i * 7919) % 13)) / 13;
+      return [Math.round(reach * Math.cos(turn)), Math.round(reach * Math.sin(turn))] as const;
+    });
+    const run = advanceMost(startMost(open(outline), mat, usual, "auto"), 12);
+    expect(run.axes).toBeGreaterThan(200);
+    expect(run.plan.count).toBeGreaterThanOrEqual(50);
+    expect(run.plan.bound).toBeLessThanOrEqual(areaBound(open(outline), mat, usual));
+    expect(checkPlaced(open(outline), mat, usual, run.plan.pieces)).toEqual([]);
+  });
+
+  it("keeps its plan off slivers and off fixtures that touch or lie across one another", () => {
+    const floor: Floor = {
+      outline: rectangle(0, 0, 8000, 6000),
+      fixtures: [
+        rectangle(0, 0, 1000, 1000),
+        rectangle(1000, 0, 1000, 1000),
+        rectangle(1500, 500, 1000, 1000),
+        [
+          [4000, 3000],
+          [6000, 3000],
+          [6000, 3001],
+        ],
+        [
+          [5000, 1000],
+          [5001, 5000],
+          [5000, 5000],
+        ],
+      ],
+      keepClear: [],
+    };
+    const run = advanceMost(startMost(floor, mat, usual, "auto"), 60);
+    expect(run.plan.count).toBeGreaterThan(4);
+    expect(run.plan.bound).toBeGreaterThanOrEqual(run.plan.count);
+    expect(checkPlaced(floor, mat, usual, run.plan.pieces)).toEqual([]);
+  });
+
   it("comes to the same whether its steps are taken at once or one by one, and a stopped run keeps its plan", () => {
     const floor = open(rectangle(0, 0, 8000, 12_000));
     const whole = advanceMost(startMost(floor, mat, usual, [0], { seed: 5 }), 40);

@@ -5,12 +5,17 @@ import type { Solver } from "#kernels/search";
 import { boundStep } from "./axis-bound.ts";
 import { type AxisSearch, askStep, bestOf, searchStep, startAxis } from "./axis-search.ts";
 import { placedOf } from "./laid.ts";
+import { linesPlan } from "./lines-plan.ts";
 import type { MostOptions, MostPlan } from "./most-types.ts";
+import { mustBeSound, mustHaveAxes } from "./must-be-sound.ts";
 import { surroundingsOf } from "./obstacles.ts";
 import type { Floor, Gaps, Piece } from "./packing-types.ts";
 
 export type MostSearch = {
-  readonly axes: readonly AxisSearch[];
+  readonly axes: AxisSearch[];
+  /** axes not begun yet: beginning one takes a step of its own */
+  readonly waiting: number[];
+  readonly begin: (axis: number) => AxisSearch;
   readonly options: MostOptions;
   /** no plan of any kind holds more */
   readonly ceiling: number;
@@ -36,7 +41,8 @@ export type MostRun = {
 /**
  * The most equal rectangles along an axis or across it, each wherever the floor allows: a first plan in straight
  * lines, to be made better and bounded by advanceMost. Lengths in millimetres, axes in degrees; "auto" takes every
- * direction of the walls. The outline must be a simple polygon. Throws on sizes that are none.
+ * direction of the walls. The outline must be a simple polygon. Throws on sizes that are none and on axes that
+ * are none or no numbers.
  */
 export function startMost(
   floor: Floor,
@@ -45,15 +51,24 @@ export function startMost(
   axes: readonly number[] | "auto",
   options: MostOptions = {},
 ): MostRun {
+  mustBeSound(piece, gaps);
+  mustHaveAxes(axes);
   const wanted = axes === "auto" ? wallDirections(floor.outline) : [...new Set(axes.map(quarterTurnAngle))];
   const ceiling = area(floor.outline) === 0 ? 0 : areaBound(floor, piece, gaps);
   const surroundings = surroundingsOf(floor, gaps.wall);
   const random = xoroshiro128plus(options.seed ?? 1);
-  const searches =
-    ceiling === 0
-      ? []
-      : wanted.map((axis) => startAxis(floor, piece, gaps, surroundings, axis, random, ceiling));
-  return told({ axes: searches, options, ceiling }, 0);
+  const begin = (axis: number): AxisSearch =>
+    startAxis(floor, piece, gaps, surroundings, axis, random, ceiling);
+  const waiting = ceiling === 0 ? [] : bestLinesFirst(floor, piece, gaps, wanted);
+  const first = waiting.shift();
+  return told({ axes: first === undefined ? [] : [begin(first)], waiting, begin, options, ceiling }, 0);
+}
+
+/** The axis along which straight lines hold most leads. */
+function bestLinesFirst(floor: Floor, piece: Piece, gaps: Gaps, axes: readonly number[]): number[] {
+  if (axes.length < 2) return [...axes];
+  const { axis } = linesPlan(floor, piece, gaps, axes);
+  return [...axes.filter((each) => each === axis), ...axes.filter((each) => each !== axis)];
 }
 
 /** The run so many steps further, or finished before. The same steps in other portions come to the same. */
@@ -82,12 +97,19 @@ export function mostPlan(
 /** Steps that all look for a better plan: most are found within them. */
 const FIRST = 24;
 
+/** While axes wait, one step in so many begins one. */
+const BEGIN_EVERY = 4;
+
 /** Steps from which on luck has had its time, and proofs get more of it. */
 const LATER = 300;
 
 /** Then every other step looks for a better plan, later every fourth; the rest bring down the greatest bound. */
-function oneStep({ axes, options }: MostSearch, taken: number): void {
+function oneStep({ axes, waiting, begin, options }: MostSearch, taken: number): void {
   const best = bestCount(axes);
+  if (waiting.length > 0 && taken % BEGIN_EVERY === BEGIN_EVERY - 1) {
+    axes.push(begin(waiting.shift()!));
+    return;
+  }
   const open = axes.filter((axis) => axis.limit.bound > best);
   if (taken < FIRST || taken % (taken < LATER ? 2 : 4) === 0) {
     const chosen = choose(open, taken < FIRST ? taken : taken >> 1);
@@ -123,8 +145,9 @@ function bestCount(axes: readonly AxisSearch[]): number {
   return Math.max(0, ...axes.map((axis) => bestOf(axis).length));
 }
 
-function boundOf({ axes, ceiling }: MostSearch): number {
+function boundOf({ axes, waiting, ceiling }: MostSearch): number {
   const best = bestCount(axes);
+  if (waiting.length > 0) return ceiling;
   return Math.max(best, Math.min(ceiling, Math.max(0, ...axes.map((axis) => trusted(axis, ceiling)))));
 }
 
@@ -148,7 +171,7 @@ function told(search: MostSearch, steps: number): MostRun {
     steps,
     finished: isFinished(search),
     axesSettled: axes.filter((axis) => axis.limit.bound <= count).length,
-    axes: axes.length,
+    axes: axes.length + search.waiting.length,
     search,
   };
 }
