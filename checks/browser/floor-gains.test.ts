@@ -189,3 +189,31 @@ test("the search for the most has a plan at once, is stopped with the best it ha
     .first()
     .waitFor();
 });
+
+test("with no signal the search for the most still has its solver, from what the device keeps", async () => {
+  await page.evaluate(async () => navigator.serviceWorker.ready);
+  await page.reload();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await page.waitForFunction(async () => {
+    const kept = await Promise.all(
+      (await caches.keys()).map(async (name) => (await caches.open(name)).keys()),
+    );
+    return kept.flat().some((it) => it.url.includes(".wasm"));
+  });
+  const fetched: string[] = [];
+  page.context().on("requestfinished", (request) => {
+    if (request.url().includes(".wasm")) fetched.push(request.url());
+  });
+  const missed: string[] = [];
+  page.context().on("requestfailed", (request) => missed.push(new URL(request.url()).pathname));
+  await page.context().setOffline(true);
+  const ways = await opened("How the mats lie");
+  await ways.getByRole("button", { name: "Along the walls or across them: lay them so" }).click();
+  await answers(/^32 mats fit/);
+  expect(fetched.length).toBeGreaterThan(0);
+  // all that could not be had is the server's word on what is saved, which waits on the device
+  expect(missed.filter((path) => !path.startsWith("/api/"))).toEqual([]);
+  await page.context().setOffline(false);
+  await page.getByText(/^Saved \d/).waitFor();
+  errors.length = 0;
+});
