@@ -19,8 +19,8 @@ export function eveningChoicePart(input: OutlookSheetInput, asked: OutlookAsked)
   const stated = input.document.outlook?.evening;
   if (stated === undefined) {
     return missing(
-      "Whether to run a thin session, have it covered or cancel it is not asked.",
-      "Tick the box below when you think of it.",
+      "Nothing is asked about the next session.",
+      "Tick the box below to weigh running it, having it covered and cancelling it.",
     );
   }
   if (asked.kind !== "ready") return asked;

@@ -18,10 +18,7 @@ export function fullPart(input: OutlookSheetInput, asked: OutlookAsked): FullPar
   const { json } = asked;
   const turnedAway = turnedAwaySentence(json);
   if (json.remedies.length === 0) {
-    return missing(
-      turnedAway,
-      "Enter what you could do about full evenings, and what each would bring is told.",
-    );
+    return missing(turnedAway, "Enter below what you could do about full evenings, and each is weighed.");
   }
   return {
     ...saidOn(input, [], [leadSentence(input, json.remedies), turnedAway], []),

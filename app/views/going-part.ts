@@ -1,5 +1,6 @@
 import type { OutlookJson } from "#core/outlook";
 import { chanceText } from "#core/price";
+import type { Locale } from "#core/words";
 import { dateWords } from "./date-words.ts";
 import type { OutlookAsked } from "./outlook-asked.ts";
 import { rollGuesses } from "./outlook-guesses.ts";
@@ -117,11 +118,16 @@ function aheadRow(
 ): AheadRow {
   return {
     date,
-    says: date === null ? `Week ${at + 1}` : dateWords(date, practice.locale),
+    says: date === null ? `Week ${at + 1}` : dayWords(date, practice.locale),
     ...heads,
     full: chanceText(chanceFull),
     pays: chancePays === null ? null : chanceText(chancePays),
   };
+}
+
+/** Without the year, which the table says once. */
+function dayWords(date: string, locale: Locale): string {
+  return dateWords(date, locale).replace(/,? \d{4}$/, "");
 }
 
 function workingsOf({ working }: OutlookJson) {

@@ -86,7 +86,7 @@ const leads: Readonly<Record<Advice, readonly [string, string]>> = {
 };
 
 function whenWords({ practice, today }: OutlookSheetInput, date: string | null): string {
-  if (date === today) return ", if you gave notice today";
+  if (date === today) return "";
   return date === null ? "" : ` (notice on ${dateWords(date, practice.locale)})`;
 }
 
@@ -128,11 +128,16 @@ function moneySentences(input: OutlookSheetInput, json: OutlookJson): readonly s
   if (contribution === null || chanceOfLoss === null) return [];
   const { mean, low, high } = contribution;
   return [
-    `All ${sessions} sessions ahead leave about ${write(mean)} together (eight chances of ten: ${write(low)} to ${write(high)}); the chance that they cost more than they bring is ${chanceText(chanceOfLoss)}.`,
+    `All ${sessions} sessions ahead leave about ${write(mean)} together (eight chances of ten: ${write(low)} to ${write(high)}); the chance that they cost more than they bring is ${smallChance(chanceOfLoss)}.`,
     json.breakEven === null
       ? "A person brings no more than she costs, so no number of people pays for a session."
       : `${json.breakEven === 1 ? "1 person pays" : `${json.breakEven} people pay`} for a session.`,
   ];
+}
+
+/** A sum over many sessions is taken as a normal curve: what lies far out on it is small and not nought. */
+function smallChance(chance: number): string {
+  return chance < 0.001 ? "less than 0.1 %" : chanceText(chance);
 }
 
 function noticeRow(input: OutlookSheetInput, notice: OutlookJson["notices"][number]): NoticeRow {

@@ -55,6 +55,25 @@ async function openQuestions(page: Page): Promise<void> {
     .waitFor({ timeout: 60_000 });
 }
 
+/** Asks everything that a class's sheet can ask about its future, and waits until it is answered. */
+async function askFuture(page: Page): Promise<void> {
+  const ticks = [
+    "Weigh a person sent home against an empty mat",
+    "It has been: write down what happened",
+    "Weigh a bigger hall",
+    "Weigh a second class",
+    "Ask whether to run it, have it covered or cancel",
+  ];
+  for (const name of ticks) await page.getByRole("checkbox", { name }).check();
+  await page.getByRole("button", { name: "Add a day, if it is not any day" }).click();
+  await page.getByText("The seasons of the year", { exact: true }).first().click();
+  await page.getByText("Show each session ahead").click();
+  await page
+    .getByText(/^Run it yourself on /)
+    .first()
+    .waitFor();
+}
+
 async function settled(page: Page): Promise<void> {
   await page.waitForLoadState("networkidle");
   await page.locator('main [role="img"], main svg, main h1').first().waitFor();
@@ -115,6 +134,17 @@ describe.each(looks)("on %s", (_name, options) => {
       await openQuestions(page);
       expect(await faultsOf(page), path).toEqual([]);
     }
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("a class’s sheet passes too with all that it can ask about its future", async () => {
+    const { context, page, errors } = await freshPage(browser, options);
+    const classes = pages.find((it) => it.endsWith("/classes")) ?? "";
+    await page.goto(`${server.address}${classes}/tuesday-evening`);
+    await settled(page);
+    await askFuture(page);
+    expect(await faultsOf(page)).toEqual([]);
     expect(errors).toEqual([]);
     await context.close();
   });

@@ -37,7 +37,7 @@ export function BandPlot({ part }: Props) {
         places
         {part.breakEven === null || part.breakEven > most
           ? ""
-          : `; the thin one is where a session pays, ${part.breakEven}`}
+          : `; the thin one is at ${part.breakEven}, who pay for a session`}
         .
       </figcaption>
       <svg viewBox={`0 0 ${scale.width} ${scale.height}`} role="img" aria-labelledby={title}>

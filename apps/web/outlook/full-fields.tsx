@@ -47,7 +47,7 @@ export function FullFields({ document, change }: ClassPart) {
       />
       <PercentField
         path="outlook.full.riseLoses"
-        label="Of 100 people, so many would go for it"
+        label="Of 100 people, so many would leave because of it"
         value={full.riseLoses ?? 0.05}
         put={(riseLoses) => put({ ...full, riseLoses })}
       />

@@ -1,12 +1,13 @@
 import type { GoingPart } from "#app/views";
 import type { HappenedDocument } from "#core/outlook";
-import type { PracticeDocument } from "#core/words";
+import type { Locale, PracticeDocument } from "#core/words";
 import { type ReactNode, useMemo } from "react";
 import { PartWorking } from "../class-sheet/part-working.tsx";
 import { SheetSection } from "../class-sheet/sheet-section.tsx";
 import type { Opened } from "../drafts/use-draft.ts";
-import { ShowWorking } from "../parts/working.tsx";
+import { Show } from "../parts/show.tsx";
 import { AskedAnswer } from "../prices/asked-answer.tsx";
+import { dayWords } from "../words/dates.ts";
 import { BandPlot } from "./band-plot.tsx";
 import type { OutlookSection } from "./outlook-part.ts";
 import { RecordFields } from "./record-fields.tsx";
@@ -25,9 +26,13 @@ type Props = OutlookSection & {
 export function GoingSection(props: Props) {
   const { document, change, asked, typed, practice, happened, places, importing } = props;
   const { demand, going } = asked.answer ?? {};
+  const { locale } = practice;
   const ready = going?.kind === "ready" ? going : null;
   const plot = useMemo(() => (ready === null ? null : <BandPlot part={ready} />), [ready]);
-  const table = useMemo(() => (ready === null ? null : <AheadTable part={ready} />), [ready]);
+  const table = useMemo(
+    () => (ready === null ? null : <AheadTable part={ready} locale={locale} />),
+    [ready, locale],
+  );
   return (
     <SheetSection
       id="going"
@@ -49,7 +54,7 @@ export function GoingSection(props: Props) {
       working={
         <>
           <PartWorking parts={[demand, going].filter((it) => it !== undefined)} />
-          {table === null ? null : <ShowWorking summary="Show each session ahead">{table}</ShowWorking>}
+          {table === null ? null : <Show summary="Show each session ahead">{table}</Show>}
         </>
       }
       inputs={
@@ -70,11 +75,14 @@ export function GoingSection(props: Props) {
   );
 }
 
-function AheadTable({ part }: { readonly part: Extract<GoingPart, { kind: "ready" }> }) {
+type TableProps = { readonly part: Extract<GoingPart, { kind: "ready" }>; readonly locale: Locale };
+
+function AheadTable({ part, locale }: TableProps) {
+  const first = part.ahead[0]?.date;
   const pays = part.ahead.some((it) => it.pays !== null);
   return (
     <table className="figures">
-      <caption>The sessions ahead</caption>
+      <caption>The sessions ahead{first == null ? "" : `, from ${dayWords(first, locale)}`}</caption>
       <thead>
         <tr>
           <th scope="col">Session</th>
@@ -86,12 +94,10 @@ function AheadTable({ part }: { readonly part: Extract<GoingPart, { kind: "ready
       </thead>
       <tbody>
         {part.ahead.map((row) => (
-          <tr key={row.says}>
+          <tr key={row.date ?? row.says}>
             <th scope="row">{row.says}</th>
             <td>{row.mean.toFixed(1)}</td>
-            <td>
-              {row.low}–{row.high}
-            </td>
+            <td>{row.low === row.high ? row.low : `${row.low}–${row.high}`}</td>
             <td>{row.full}</td>
             {pays ? <td>{row.pays}</td> : null}
           </tr>

@@ -28,7 +28,7 @@ export function NoticeFields({ document, change }: ClassPart) {
       />
       <NumberField
         path="outlook.notice.term"
-        label="Then a term would be"
+        label="The term after it has"
         unit="sessions"
         range={{ least: 1, most: 60, whole: true }}
         guessable

@@ -26,13 +26,16 @@ export function OpeningSection({ document, change, asked, typed }: OutlookSectio
 function NightTable({ part }: { readonly part: Extract<OpeningPart, { kind: "ready" }> }) {
   return (
     <table className="figures">
-      <caption>The night, by how many were accepted</caption>
+      <caption>
+        By how many were accepted: how often more than {part.room} come, and on average who is sent home and
+        how many mats stay empty
+      </caption>
       <thead>
         <tr>
           <th scope="col">Accepted</th>
-          <th scope="col">More than {part.room} come</th>
+          <th scope="col">Too many</th>
           <th scope="col">Sent home</th>
-          <th scope="col">Empty mats</th>
+          <th scope="col">Empty</th>
         </tr>
       </thead>
       <tbody>

@@ -2,7 +2,7 @@ import { checkHappened } from "#app/actions";
 import type { ClassDocument } from "#core/class";
 import type { HappenedDocument } from "#core/outlook";
 import type { PracticeDocument, Problem } from "#core/words";
-import { type ReactNode, useCallback, useMemo, useState } from "react";
+import { type ReactNode, useCallback, useMemo, useRef, useState } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import type { Opened } from "../drafts/use-draft.ts";
 import { type Form, FormOf } from "../fields/form.tsx";
@@ -17,6 +17,7 @@ type Props = {
   readonly document: Pick<ClassDocument, "weekday" | "year">;
   readonly practice: PracticeDocument;
   readonly places: number | null;
+  /** what else brings sessions in, like a file */
   readonly importing?: ReactNode;
 };
 
@@ -28,6 +29,7 @@ export function RecordFields({ opened, document, practice, places, importing }: 
   const { draft, keeper } = opened;
   const record = draft.document;
   const [all, setAll] = useState(false);
+  const list = useRef<HTMLOListElement>(null);
   const problems = useMemo(() => problemsOf(record), [record]);
   // in the order of writing, so that a row stays where it is while its date is typed
   const newest = record.sessions.map((_, at) => at).toReversed();
@@ -45,6 +47,8 @@ export function RecordFields({ opened, document, practice, places, importing }: 
         ...before,
         sessions: before.sessions.filter((_, other) => other !== at),
       }));
+      // the button that was pressed is gone
+      list.current?.focus();
     },
     [keeper],
   );
@@ -68,7 +72,12 @@ export function RecordFields({ opened, document, practice, places, importing }: 
         <AddSession record={record} document={document} practice={practice} places={places} put={put} />
         {importing}
         {record.sessions.length === 0 ? <p className="soft">No session is written down yet.</p> : null}
-        <ol className="list-plain sessions" aria-label="Sessions, the last one first">
+        <ol
+          ref={list}
+          tabIndex={-1}
+          className="list-plain sessions"
+          aria-label="Sessions, the last one first"
+        >
           {shown.map((at) => {
             const session = record.sessions[at];
             return session === undefined ? null : (
