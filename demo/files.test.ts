@@ -1,10 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { readTable } from "#adapters/import";
 import { eveningOf } from "#core/class";
 import { compareAnswer, evening, passAnswer, priceAnswer } from "#core/price";
+import { chooseColumns, readVisits, visitsShape } from "#core/table";
 import { describe, expect, it } from "vitest";
 import { cedarFork } from "./cedar-fork.ts";
 import { marlsford } from "./marlsford.ts";
+import { tuesdayHappened } from "./marlsford-happened.ts";
 
 const folder = join(import.meta.dirname, "files");
 const demos = [marlsford, cedarFork];
@@ -49,9 +52,27 @@ describe("the demo as files for the command line", () => {
     expect(pass).toMatchObject({ calendar: { closures: tuesday?.year.closures } });
   });
 
+  it("has visits to the Tuesday class that are as many, and as many for the first time, as in its record", () => {
+    const read = readTable(readFileSync(join(folder, "tuesday-visits.csv")));
+    const columns = read.ok ? chooseColumns(read.value.table, visitsShape) : read;
+    const found = read.ok && columns.ok ? readVisits(read.value.table, columns.value) : columns;
+    if (!found.ok || !("visits" in found.value)) throw new Error(JSON.stringify(found));
+    const { visits, notUsed } = found.value;
+    expect(notUsed).toEqual([]);
+    const seen = new Set<string>();
+    const sessions = [...new Set(visits.map(({ date }) => date))].map((date) => {
+      const there = visits.filter((it) => it.date === date).map(({ person }) => person);
+      const newcomers = there.filter((person) => !seen.has(person)).length;
+      for (const person of there) seen.add(person);
+      return { date, heads: there.length, newcomers };
+    });
+    const held = tuesdayHappened.sessions.map(({ date, heads, newcomers }) => ({ date, heads, newcomers }));
+    expect(sessions).toEqual(held);
+  });
+
   it("holds nothing else", () => {
     const others = ["pass-of-ten", "halls-for-tuesday", "prices-for-tuesday"];
-    const names = [...[...halls, ...evenings].map(([id]) => id), ...others].map((id) => `${id}.json`);
-    expect(readdirSync(folder).sort()).toEqual(names.sort());
+    const documents = [...[...halls, ...evenings].map(([id]) => id), ...others].map((id) => `${id}.json`);
+    expect(readdirSync(folder).sort()).toEqual([...documents, "tuesday-visits.csv"].sort());
   });
 });

@@ -40,7 +40,7 @@ export function ComingFields({ form, classes, put }: Props) {
       </div>
       <WeeksField
         label="Not seen for"
-        help="so long, and a person is listed as not seen: a guess"
+        help="after so long a person is listed; a guess"
         weeks={[2, 3, 4, 6, 8, 12]}
         value={form.notSeenFor}
         put={(notSeenFor) => put({ ...form, notSeenFor })}
@@ -63,11 +63,11 @@ export function ComingFields({ form, classes, put }: Props) {
       <NewSince value={form.newSince} put={(newSince) => put({ ...form, newSince })} />
       <ChoiceField
         label="People come"
-        help="to a weekly class, or to any of several"
+        help="to a weekly class (bg-bb), or to any of several (bg-nbd)"
         value={form.model}
         choices={[
-          { value: "bg-bb", label: "once a week at most (bg-bb)" },
-          { value: "bg-nbd", label: "on any days they like (bg-nbd)" },
+          { value: "bg-bb", label: "once a week at most" },
+          { value: "bg-nbd", label: "on any day they like" },
         ]}
         onChange={(value) => put({ ...form, model: value === "bg-nbd" ? "bg-nbd" : "bg-bb" })}
       />

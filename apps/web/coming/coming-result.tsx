@@ -42,9 +42,14 @@ export function ComingResult(props: Props) {
   const problems = answer === null || answer.kind === "ready" ? [] : answer.problems;
   return (
     <>
-      <section className="stack" aria-label="The answer" ref={focusNew} tabIndex={-1}>
-        <p className="small soft">{sourceWords(source, answer)}</p>
-        <VisitsProgress now={now} stop={work.stop} again={work.again} />
+      <section className="stack sheet-heading" aria-label="The answer" ref={focusNew} tabIndex={-1}>
+        <VisitsProgress
+          source={sourceWords(source, answer)}
+          before={ready !== null}
+          now={now}
+          stop={work.stop}
+          again={work.again}
+        />
         {ready === null ? null : <Sentences answer={ready} />}
         <ProblemList problems={problems} />
       </section>
@@ -132,7 +137,7 @@ function asksOrder(answer: Exclude<VisitsAnswer, { kind: "no table" }>): boolean
 }
 
 function sourceWords({ name }: Source, answer: VisitsAnswer | null): string {
-  if (answer === null) return `${name}.`;
+  if (answer === null) return name;
   if (answer.kind === "no table") return `${name} cannot be read.`;
-  return answer.kind === "asks" ? `${name}: something must be said before it can be read.` : `${name}.`;
+  return answer.kind === "asks" ? `${name}: something must be said before it can be read.` : name;
 }

@@ -14,7 +14,7 @@ type Props = {
 /** What a file can tell of a class: its sessions for the record, or its people on their own page. */
 export function FromAFile({ practiceId, opened, usualPlaces, locale }: Props) {
   return (
-    <div>
+    <div className="stack-close">
       <ImportHappened opened={opened} usualPlaces={usualPlaces} locale={locale} />
       <p className="small">
         A list with names is read elsewhere:{" "}

@@ -11,11 +11,11 @@ export function takingWords(file: SessionsFile, taking: Taking | null): string {
   const { fresh, clashes, same } = taking ?? { fresh: [], clashes: [], same: 0 };
   const parts = [
     counted(fresh.length, "new session"),
-    ...(same > 0 ? [`${same} ${same === 1 ? "is" : "are"} in the record with the same figures`] : []),
-    ...(clashes.length > 0 ? [`${clashes.length} of which the record says something else`] : []),
+    ...(same > 0 ? [`${counted(same, "date")} in the record with the same figures`] : []),
+    ...(clashes.length > 0 ? [`${counted(clashes.length, "date")} in the record with other figures`] : []),
     ...(file.left.length > 0 ? [`${counted(file.left.length, "row")} left out`] : []),
   ];
-  return `${together(parts)}.`;
+  return `${parts.join("; ")}.`;
 }
 
 export function takenWords({

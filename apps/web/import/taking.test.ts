@@ -30,6 +30,13 @@ test("a date that is new is taken, one that says the same is not asked about, on
   ]);
 });
 
+test("the usual places, which the record has once for all, are no other figure of a date", () => {
+  const asUsual = takingOf(record, [{ row: 2, date: "2026-09-08", heads: 9, capacity: 14 }]);
+  expect(asUsual).toEqual({ fresh: [], clashes: [], same: 1 });
+  const fewer = takingOf(record, [{ row: 2, date: "2026-09-08", heads: 9, capacity: 12 }]);
+  expect(fewer.clashes[0]?.file).toEqual({ date: "2026-09-08", heads: 9, newcomers: 9, capacity: 12 });
+});
+
 test("nothing is replaced unless it was chosen", () => {
   const taking = takingOf(record, rows);
   const kept = taken(record, taking, new Set());

@@ -17,11 +17,13 @@ export type Taking = {
 };
 
 /** What a file would bring into a record. What it does not say of a session stays as it is in the record. */
-export function takingOf({ sessions }: HappenedDocument, rows: readonly HeadsRow[]): Taking {
+export function takingOf({ sessions, capacity }: HappenedDocument, rows: readonly HeadsRow[]): Taking {
   const there = new Map(sessions.map((it) => [it.date, it]));
   const known = rows.flatMap((row) => {
     const before = there.get(row.date);
-    return before === undefined ? [] : [{ date: row.date, there: before, file: laidOver(before, row) }];
+    return before === undefined
+      ? []
+      : [{ date: row.date, there: before, file: laidOver(before, row, capacity) }];
   });
   const clashes = known.filter((it) => !sameSession(it.there, it.file));
   return {
@@ -67,8 +69,11 @@ function sessionOf({ row: _row, ...session }: HeadsRow): Session {
   return session;
 }
 
-function laidOver({ cancelled: _was, ...there }: Session, row: HeadsRow): Session {
-  return { ...there, ...sessionOf(row) };
+function laidOver({ cancelled: _was, ...there }: Session, row: HeadsRow, usual: number | undefined): Session {
+  const { capacity, ...told } = sessionOf(row);
+  // the usual places, said again, are nothing new
+  const asUsual = capacity === undefined || (there.capacity === undefined && capacity === usual);
+  return { ...there, ...told, ...(asUsual ? {} : { capacity }) };
 }
 
 function sameSession(one: Session, other: Session): boolean {
