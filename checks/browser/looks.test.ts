@@ -32,7 +32,8 @@ async function openDemo(which: string): Promise<void> {
     await links.first().waitFor();
     pages.push((await links.first().getAttribute("href")) ?? "");
   }
-  pages.push(new URL(page.url()).pathname.replace(/halls$/, "compare"));
+  for (const place of ["compare", "people"])
+    pages.push(new URL(page.url()).pathname.replace(/halls$/, place));
   await context.close();
 }
 
@@ -113,7 +114,7 @@ afterAll(async () => {
 describe.each(looks)("on %s", (_name, options) => {
   test("every page passes axe, fits the screen and uses our words", async () => {
     const { context, page, errors } = await freshPage(browser, options);
-    expect(pages.length).toBe(13);
+    expect(pages.length).toBe(15);
     for (const path of pages) {
       await page.goto(server.address + path);
       await settled(page);

@@ -1,7 +1,7 @@
 import { readTable } from "#adapters/import";
 import { comingAnswer } from "#core/outlook";
-import { type NotUsed, readVisits, visitsShape } from "#core/table";
-import { type Problem, problem } from "#core/words";
+import { readVisits, visitsShape } from "#core/table";
+import { noneUsable } from "../import/taking-problems.ts";
 import { chosenColumns, tableSeen } from "../import/table-ask.ts";
 import type { VisitsAnswer, VisitsJob, VisitsStage } from "./visits-job.ts";
 
@@ -22,16 +22,10 @@ export function workOutVisits(
   if (!read.ok) return { kind: "asks", seen, problems: read.problems };
   const { visits, notUsed: left, dates, writtenTwoWays } = read.value;
   const words = { seen, visits: visits.length, left, dates, writtenTwoWays };
-  if (visits.length === 0) return { kind: "not worked out", problems: [noneUsable(left)], ...words };
+  if (visits.length === 0) return { kind: "not worked out", problems: [noneUsable(left.length)], ...words };
   tell({ doing: "working out", visits: visits.length });
   const answer = comingAnswer({ ...choices, visits });
   return answer.ok
     ? { kind: "ready", answer: answer.value, ...words }
     : { kind: "not worked out", problems: answer.problems, ...words };
-}
-
-function noneUsable(left: readonly NotUsed[]): Problem {
-  const says =
-    left.length === 1 ? "Its one row cannot be used." : `None of its ${left.length} rows can be used.`;
-  return problem("rows-unusable", "", says, "Look whether the columns are the right ones, and say them.");
 }

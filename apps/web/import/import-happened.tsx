@@ -3,7 +3,6 @@ import type { Locale } from "#core/words";
 import { useState } from "react";
 import type { Opened } from "../drafts/use-draft.ts";
 import { focusNew } from "../parts/focus-new.ts";
-import { ProblemList } from "../parts/problem-list.tsx";
 import { Show } from "../parts/show.tsx";
 import { today } from "../words/dates.ts";
 import { SessionsPreview } from "./sessions-preview.tsx";
@@ -87,7 +86,6 @@ export function ImportHappened({ opened, usualPlaces, locale }: Props) {
             leave={() => setSource(null)}
           />
         )}
-        {draft.state.kind === "refused" ? <ProblemList problems={draft.state.problems} /> : null}
       </div>
     </Show>
   );

@@ -1,7 +1,6 @@
-import { checkHappened } from "#app/actions";
 import type { HappenedDocument } from "#core/outlook";
 import type { HeadsColumn } from "#core/table";
-import { type Locale, type Problem, problem } from "#core/words";
+import type { Locale, Problem } from "#core/words";
 import { useMemo, useState } from "react";
 import { focusNew } from "../parts/focus-new.ts";
 import { ProblemList } from "../parts/problem-list.tsx";
@@ -14,6 +13,7 @@ import { SessionsTable } from "./sessions-table.tsx";
 import { nothingSaid, type TableAsk } from "./table-ask.ts";
 import { TableChoices, type UseLabel } from "./table-choices.tsx";
 import type { Source } from "./table-source.tsx";
+import { noneUsable, takingProblems } from "./taking-problems.ts";
 import { taken, takingOf } from "./taking.ts";
 import { takenWords, takingWords } from "./taking-words.ts";
 
@@ -42,7 +42,7 @@ export function SessionsPreview({ source, record, usualPlaces, locale, today, ta
     taking === null
       ? null
       : withPlaces(taken(record, taking, theFiles), record.capacity === undefined, places);
-  const problems = file.kind === "read" ? problemsOf(file, after) : file.problems;
+  const problems = problemsOf(file, record, after);
   const counts = { fresh: taking?.fresh.length ?? 0, replaced: replacedIn(taking?.clashes ?? [], theFiles) };
   const nothing = counts.fresh + counts.replaced === 0;
   return (
@@ -116,25 +116,12 @@ function replacedIn(clashes: readonly { readonly date: string }[], theFiles: Rea
   return clashes.filter(({ date }) => theFiles.has(date)).length;
 }
 
-/** What the record would be refused for, in the words of this page. */
 function problemsOf(
-  { left }: Extract<SessionsFile, { kind: "read" }>,
+  file: SessionsFile,
+  record: HappenedDocument,
   after: HappenedDocument | null,
 ): readonly Problem[] {
-  if (after === null || after.sessions.length === 0)
-    return left.length === 0 ? [] : [noneUsable(left.length)];
-  const checked = checkHappened(after);
-  if (checked.ok) return [];
-  const unknown = checked.problems.find(({ code }) => code === "capacity-unknown");
-  return unknown === undefined ? checked.problems : [placesUnknown(unknown)];
-}
-
-function noneUsable(rows: number): Problem {
-  const says = rows === 1 ? "Its one row cannot be used." : `None of its ${rows} rows can be used.`;
-  return problem("rows-unusable", "", says, "Look whether the columns are the right ones, and say them.");
-}
-
-function placesUnknown(it: Problem): Problem {
-  const next = "Say how many places there are on an ordinary evening.";
-  return { ...it, next };
+  if (file.kind !== "read") return file.problems;
+  if (file.sessions.length === 0) return [noneUsable(file.left.length)];
+  return after === null ? [] : takingProblems(record, after);
 }
