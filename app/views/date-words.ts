@@ -23,6 +23,11 @@ export function dateWords(date: string, locale: Locale): string {
   return locale === "en-US" ? `${name} ${Number(day)}, ${year}` : `${Number(day)} ${name} ${year}`;
 }
 
+/** Every ISO date of a sentence in words: problems of documents tell dates as the document has them. */
+export function datesInWords(says: string, locale: Locale): string {
+  return says.replace(/\b\d{4}-(0[1-9]|1[0-2])-\d{2}\b/g, (date) => dateWords(date, locale));
+}
+
 /** "2027-05" as "May 2027". */
 export function monthWords(month: string): string {
   const [year = "", number = ""] = month.split("-");

@@ -1,4 +1,5 @@
 import { demandAnswer } from "#core/outlook";
+import { datesInWords } from "./date-words.ts";
 import type { OutlookSheetInput } from "./outlook-sheet.ts";
 import { missing, type SheetPart, saidOn, unsound } from "./sheet-part.ts";
 
@@ -15,7 +16,10 @@ export function demandPart(input: OutlookSheetInput): DemandPart {
     ...(places === undefined ? {} : { capacity: places }),
     sessions: happened.sessions,
   });
-  if (!read.ok) return unsound(read.problems);
+  if (!read.ok) {
+    const { locale } = input.practice;
+    return unsound(read.problems.map((it) => ({ ...it, says: datesInWords(it.says, locale) })));
+  }
   const { sentences, working, full, sessions } = read.value.json;
   return {
     ...saidOn(input, [], sentences, [{ title: "How many want to come", lines: working }]),

@@ -1,7 +1,7 @@
 import { type Choice, coverOrCancel, type Evening, runTonight } from "#core/outlook";
 import type { EveningAnswer } from "#core/price";
 import { guessesBehind } from "#core/class";
-import { type CurrencyCode, exactNumber, readAmount, type WorkingLine } from "#core/words";
+import { type CurrencyCode, exactNumber, readAmount, word, type WorkingLine } from "#core/words";
 import { dateWords } from "./date-words.ts";
 import type { OutlookAsked } from "./outlook-asked.ts";
 import type { OutlookSheetInput } from "./outlook-sheet.ts";
@@ -35,7 +35,9 @@ export function eveningChoicePart(input: OutlookSheetInput, asked: OutlookAsked)
     ...(question.hallPastNotice
       ? ["The hall is charged either way, so it decides nothing; only what can still be avoided does."]
       : ["The hall can still be given back, so its price counts against running it."]),
-    ...(cover === null ? [] : ["Ask the hall whether somebody else may teach under your hire."]),
+    ...(cover === null
+      ? []
+      : [`Ask the hall whether somebody else may teach under your ${word("hire", input.practice.locale)}.`]),
   ];
   return {
     ...saidOn(

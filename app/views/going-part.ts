@@ -125,9 +125,11 @@ function aheadRow(
   };
 }
 
-/** Without the year, which the table says once. */
+/** "12 Jan": the year is said once, above the table. */
 function dayWords(date: string, locale: Locale): string {
-  return dateWords(date, locale).replace(/,? \d{4}$/, "");
+  return dateWords(date, locale)
+    .replace(/,? \d{4}$/, "")
+    .replace(/[A-Z][a-z]+/, (month) => month.slice(0, 3));
 }
 
 function workingsOf({ working }: OutlookJson) {

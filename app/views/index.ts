@@ -1,6 +1,6 @@
 export { type ClassSheet, classSheet } from "./class-sheet.ts";
 export type { ClassSheetInput } from "./class-sheet-input.ts";
-export { dateWords, monthWords, timeWords, weekdayWord } from "./date-words.ts";
+export { datesInWords, dateWords, monthWords, timeWords, weekdayWord } from "./date-words.ts";
 export type { EveningPart } from "./evening-part.ts";
 export type { HeadsMark, HeadsRow } from "./heads-rows.ts";
 export type { MatsPart } from "./mats-part.ts";

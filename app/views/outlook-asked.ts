@@ -1,7 +1,8 @@
 import { classAnswer, classOutlookQuestion, teachingDates } from "#core/class";
 import type { OutlookDocumentInput, OutlookJson } from "#core/outlook";
 import type { EveningAnswer } from "#core/price";
-import { currencyDigits, moneyText, type Problem } from "#core/words";
+import { currencyDigits, type Locale, moneyText, type Problem } from "#core/words";
+import { datesInWords } from "./date-words.ts";
 import { hireKnown } from "./hire-known.ts";
 import type { AskOutlook, OutlookSheetInput } from "./outlook-sheet.ts";
 import { type Missing, missing, type Unsound, unsound } from "./sheet-part.ts";
@@ -31,7 +32,7 @@ export function outlookAsked(input: OutlookSheetInput, ask: AskOutlook): Outlook
   }
   const priced = pricedEvening(input);
   const read = ask(questionOf(input, places, priced));
-  if (!read.ok) return unsound(read.problems.map(atTheRecord));
+  if (!read.ok) return unsound(read.problems.map((it) => atTheRecord(it, input.practice.locale)));
   return { kind: "ready", json: read.value.json, priced, places };
 }
 
@@ -58,7 +59,7 @@ function questionOf(input: OutlookSheetInput, places: number, priced: Priced): O
       capacity: it.capacity ?? happened.capacity ?? places,
     })),
     ...(priced.kind === "priced"
-      ? { ...moneyOf(document, priced.evening), notice: given(notice, input), full }
+      ? { ...moneyOf(document, priced.evening), notice: given(notice, input, ahead.length > 0), full }
       : {}),
   };
 }
@@ -87,18 +88,23 @@ function moneyOf(
   return { currency, money: { yield: yielded, perHead: costs.perHead, cost: moneyText(cost, currency) } };
 }
 
-/** A day of notice that is over cannot be taken any more; where no days were given any day will do, so today. */
+/**
+ * A day of notice that is over cannot be taken any more; where no days were given any day will do, so today. Ordinary
+ * weeks without a date know of no days at all.
+ */
 function given(
   notice: OutlookDocumentInput["notice"],
   { today, happened }: OutlookSheetInput,
+  dated: boolean,
 ): OutlookDocumentInput["notice"] {
-  const dates = notice?.dates?.filter((date) => date >= today) ?? [];
+  const dates = dated ? (notice?.dates?.filter((date) => date >= today) ?? []) : [];
   const recordedAhead = happened.sessions.some(({ date }) => date > today);
-  return { ...notice, dates: dates.length > 0 || recordedAhead ? dates : [today] };
+  return { ...notice, dates: dates.length > 0 || recordedAhead || !dated ? dates : [today] };
 }
 
 /** A problem of the question, told at the place of the class or of its record that it comes from. */
-function atTheRecord(problem: Problem): Problem {
+function atTheRecord(raw: Problem, locale: Locale): Problem {
+  const problem = { ...raw, says: datesInWords(raw.says, locale) };
   const { place } = problem;
   if (place.startsWith("happened")) return { ...problem, place: place.replace(/^happened/, "sessions") };
   return /^(roll|season|notice|full|regulars)/.test(place)

@@ -121,9 +121,21 @@ test("a record that cannot be is told at its place", () => {
   expect(says(twice.demand)).toBe("heads-over-capacity at sessions[0].heads");
 });
 
+test("a day that is there twice is told in words", () => {
+  const sessions = [
+    { date: "2026-11-03", heads: 9 },
+    { date: "2026-11-03", heads: 8 },
+  ];
+  const { demand, going } = sheet({ happened: { capacity: 12, sessions } });
+  for (const part of [demand, going]) {
+    expect(part.kind === "unsound" && part.problems[0]?.says).toBe("3 November 2026 is there twice.");
+  }
+});
+
 test("after the end of its year a class is looked at in ordinary weeks", () => {
-  const { going } = sheet({ today: "2027-08-01" });
+  const { going, next } = sheet({ today: "2027-08-01" });
   expect(going.kind === "ready" && [going.ahead.length, going.ahead[0]?.says]).toEqual([40, "Week 1"]);
+  expect(next.kind === "ready" && next.notices[0]?.when).toBe("Any day");
 });
 
 test("cheaper things come first for full evenings, and what costs more than it brings is said", () => {

@@ -117,7 +117,7 @@ test("on a phone a session is written down on the next teaching date, slips are 
   await last.getByText("18 of 17 people were there for the first time.").waitFor();
   await fill(last.getByRole("textbox", { name: "First time" }), "2");
   await last.getByLabel("Date").fill("2026-11-24");
-  await going.getByText("2026-11-24 is there twice.").first().waitFor();
+  await going.getByText("24 November 2026 is there twice.").first().waitFor();
   await going
     .getByRole("listitem", { name: "Tuesday 24 November 2026" })
     .first()

@@ -41,7 +41,7 @@ export function GoingSection(props: Props) {
         <>
           <AskedAnswer asked={asked} part={going} typed={typed} fields={["outlook.roll", "outlook.season"]} />
           {demand?.kind === "ready" ? (
-            <div className="stack-close">
+            <div className="stack-close lesser">
               <h3>Who wanted to come</h3>
               {demand.says.map((says) => (
                 <p key={says}>{says}</p>

@@ -46,7 +46,7 @@ type AsideProps = Pick<OutlookSection, "asked" | "typed"> & {
 /** A lesser answer under a heading of its own; what is not asked is told in small. */
 function Aside({ title, part, asked, typed, fields }: AsideProps) {
   return (
-    <div className="stack-close">
+    <div className="stack-close lesser">
       <h3>{title}</h3>
       {part?.kind === "missing" ? (
         <p className="soft">

@@ -1,7 +1,8 @@
 import { checkHappened } from "#app/actions";
+import { datesInWords } from "#app/views";
 import type { ClassDocument } from "#core/class";
 import type { HappenedDocument } from "#core/outlook";
-import type { PracticeDocument, Problem } from "#core/words";
+import type { Locale, PracticeDocument, Problem } from "#core/words";
 import { type ReactNode, useCallback, useMemo, useRef, useState } from "react";
 import type { Draft } from "../drafts/draft.ts";
 import type { Opened } from "../drafts/use-draft.ts";
@@ -30,7 +31,7 @@ export function RecordFields({ opened, document, practice, places, importing }: 
   const record = draft.document;
   const [all, setAll] = useState(false);
   const list = useRef<HTMLOListElement>(null);
-  const problems = useMemo(() => problemsOf(record), [record]);
+  const problems = useMemo(() => problemsOf(record, practice.locale), [record, practice.locale]);
   // in the order of writing, so that a row stays where it is while its date is typed
   const newest = record.sessions.map((_, at) => at).toReversed();
   const wrong = new Set(problems.map(({ place }) => /^sessions\[(\d+)/.exec(place)?.[1]));
@@ -107,9 +108,9 @@ function withPlaces(record: HappenedDocument, places: number | undefined): Happe
   return places === undefined ? others : { ...others, capacity: places };
 }
 
-function problemsOf(record: HappenedDocument): readonly Problem[] {
+function problemsOf(record: HappenedDocument, locale: Locale): readonly Problem[] {
   const read = checkHappened(record);
-  return read.ok ? [] : read.problems;
+  return read.ok ? [] : read.problems.map((it) => ({ ...it, says: datesInWords(it.says, locale) }));
 }
 
 function useRecordForm(
