@@ -12,8 +12,9 @@ import { groundOf } from "./open-places.ts";
 import type { Floor, Gaps, Piece } from "./packing-types.ts";
 import { placesOf } from "./places-of.ts";
 import { pointsOf } from "./points-of.ts";
-import { reshuffle, type Shuffle, soundPart, startShuffle, suggest } from "./reshuffle.ts";
+import { reshuffle, type Shuffle, startShuffle, suggest } from "./reshuffle.ts";
 import { settleBySolver } from "./settle-by-solver.ts";
+import { soundPart } from "./sound-part.ts";
 import { spreadSlack } from "./spread-slack.ts";
 
 /** One axis of a search: a plan that gets better and a bound that comes down. */

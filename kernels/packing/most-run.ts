@@ -27,7 +27,7 @@ export type MostSearch = {
  */
 export type MostRun = {
   readonly plan: MostPlan;
-  /** steps taken so far, each a few milliseconds of work at most, save those that ask the solver */
+  /** steps taken so far, each some ten milliseconds of work; those that ask the solver or begin an axis take longer, up to a second */
   readonly steps: number;
   /** nothing more to do: proven, or every way of proving is used up */
   readonly finished: boolean;
@@ -117,6 +117,9 @@ function oneStep({ axes, waiting, begin, options }: MostSearch, taken: number): 
   } else boundOrAsk(open, best, options.solver, taken);
 }
 
+/** A programme takes the solver twenty times as long as a step: meanwhile luck gets as much. */
+const ASK_EVERY = 8;
+
 /** The highest bound first, by weights, or by the solver where those leave a small question; then all is luck. */
 function boundOrAsk(
   open: readonly AxisSearch[],
@@ -127,7 +130,8 @@ function boundOrAsk(
   const unproven = open.filter((axis) => !axis.limit.exhausted);
   const highest = Math.max(...unproven.map((axis) => axis.limit.bound));
   const next = unproven.find((axis) => axis.limit.bound === highest);
-  if (next !== undefined && next.limit.question && solver !== undefined) return askStep(next, solver);
+  if (next?.limit.question === true && solver !== undefined)
+    return taken % ASK_EVERY === 1 ? askStep(next, solver) : searchStep(next);
   if (next !== undefined) return boundStep(next.limit, best);
   const chosen = open[taken % Math.max(1, open.length)];
   if (chosen !== undefined) searchStep(chosen);
