@@ -7,8 +7,9 @@ const coreEdges = {
   class: ["hall", "price", "outlook"],
   outlook: ["price"],
   papers: ["hall"],
+  week: ["hall", "price", "outlook"],
 };
-const cores = ["words", "hall", "price", "class", "outlook", "papers", "table"];
+const cores = ["words", "hall", "price", "class", "outlook", "papers", "table", "week"];
 
 const coreRules = cores.map((name) => {
   const allowed = [name, "words", ...(coreEdges[name] ?? [])].join("|");

@@ -55,6 +55,9 @@ const screens = {
   "outlook-guesses-alone": ["outlook", "outlook-guesses-alone.json"],
   "outlook-thin": ["outlook", "outlook-thin.json"],
   "outlook-gone-wrong": ["outlook", "outlook-gone-wrong.json"],
+  "week-marlsford": ["week", "week-marlsford.json"],
+  "week-marlsford-json": ["week", "week-marlsford.json", "--json"],
+  "week-gone-wrong": ["week", "week-gone-wrong.json"],
   "help-price": ["help", "price"],
   "still-coming-tuesday": ["still-coming", "tuesday-visits.csv", "--model", "bg-bb"],
   "still-coming-closed-weeks": [

@@ -12,6 +12,7 @@ import {
   passDocumentSchema,
   priceDocumentSchema,
 } from "#core/price";
+import { weekDocumentSchema } from "#core/week";
 import { practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
 
@@ -25,6 +26,7 @@ const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["demand", demandDocumentSchema],
   ["happened", happenedSchema],
   ["outlook", outlookDocumentSchema],
+  ["week", weekDocumentSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

@@ -16,6 +16,7 @@ import { schema } from "./commands/schema.ts";
 import { sheet } from "./commands/sheet.ts";
 import { sessions } from "./commands/sessions.ts";
 import { stillComing } from "./commands/still-coming.ts";
+import { week } from "./commands/week.ts";
 import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
 import { nearest } from "./nearest.ts";
 import { readWords } from "./read-words.ts";
@@ -31,6 +32,7 @@ export const commands: readonly Command[] = [
   opening,
   demand,
   outlook,
+  week,
   sessions,
   stillComing,
   schema,

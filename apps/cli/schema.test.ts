@@ -9,7 +9,7 @@ import { inTerminal } from "./pretend-terminal.ts";
 const demos = [marlsford, cedarFork];
 const golden = join(import.meta.dirname, "golden");
 
-describe.each(["hall", "evening", "pass", "compare", "price", "class", "practice"])(
+describe.each(["hall", "evening", "pass", "compare", "price", "week", "class", "practice"])(
   "the schema of a %s",
   (name) => {
     it("is draft 2020-12 with an id and a title, and describes itself", async () => {
@@ -43,6 +43,7 @@ describe("the published schemas", () => {
     expect((await validator("pass"))(document("pass-of-ten.json"))).toBe(true);
     expect((await validator("compare"))(document("halls.json"))).toBe(true);
     expect((await validator("price"))(document("prices.json"))).toBe(true);
+    expect((await validator("week"))(document("week-marlsford.json"))).toBe(true);
   });
 
   it.each([
@@ -64,6 +65,9 @@ describe("the published schemas", () => {
     ["compare", "by-the-moon"],
     ["price", "cost-missing"],
     ["price", "studio-pay-of-no-kind"],
+    ["week", "contribution-as-a-number"],
+    ["week", "kind-of-no-work"],
+    ["week", "wish-of-no-kind"],
   ])("of a %s refuses %s", async (name, ugly) => {
     const text = readFileSync(join(import.meta.dirname, "zoo", name, `${ugly}.json`), "utf8");
     expect((await validator(name))(JSON.parse(text))).toBe(false);

@@ -31,6 +31,7 @@ const trespasses: readonly (readonly [string, string, string, string])[] = [
   ["core-class-reads-only-what-is-listed", "core/class/a.ts", "../other/index.ts", "core/other/index.ts"],
   ["core-outlook-reads-only-what-is-listed", "core/outlook/a.ts", "#core/hall", "core/hall/index.ts"],
   ["core-papers-reads-only-what-is-listed", "core/papers/a.ts", "#core/price", "core/price/index.ts"],
+  ["core-week-reads-only-what-is-listed", "core/week/a.ts", "#core/class", "core/class/index.ts"],
   ["core-table-reads-only-what-is-listed", "core/table/a.ts", "#core/price", "core/price/index.ts"],
   ["kernels-read-nothing-of-ours", "kernels/packing/a.ts", "#core/words", "core/words/index.ts"],
   ["core-looks-only-inwards", "core/words/b.ts", "#app/ports", "app/ports/index.ts"],
