@@ -18,5 +18,11 @@ addEventListener("message", (event: MessageEvent<LineRequest<OutlookJob>>) => {
 function answered(job: OutlookJob): OutlookSheet {
   const { currency, locale } = job.practice;
   if (!isCurrency(currency)) throw new RangeError(`not a currency: ${currency}`);
-  return outlookSheet({ ...job, money: (exact) => moneyWords(exact, currency, locale) }, ask);
+  try {
+    return outlookSheet({ ...job, money: (exact) => moneyWords(exact, currency, locale) }, ask);
+  } catch (cause) {
+    // a fault of ours: she is told what she can do, and the cause goes with it
+    const says = "This record could not be learned from. It is kept; look at its numbers and at the guesses.";
+    throw new Error(says, { cause });
+  }
 }
