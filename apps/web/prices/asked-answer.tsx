@@ -15,13 +15,12 @@ export function AskedAnswer({ asked, part, typed, fields }: Props) {
   return (
     <div className="stack-close" data-old={asked.old || undefined}>
       {asked.failure === null ? null : <p className="problem-note">{asked.failure}</p>}
-      {part === undefined ? (
+      {part !== undefined ? <PartAnswer part={part} typed={typed} fields={fields} /> : null}
+      {part === undefined && asked.failure === null ? (
         <p className="answer" data-withheld>
           Working it out …
         </p>
-      ) : (
-        <PartAnswer part={part} typed={typed} fields={fields} />
-      )}
+      ) : null}
     </div>
   );
 }
