@@ -4,6 +4,7 @@ import type { VisitColumn } from "#core/table";
 import { useEffect, useMemo, useState } from "react";
 import { usePractice } from "../drafts/use-practice.ts";
 import { type TableAsk, nothingSaid } from "../import/table-ask.ts";
+import { exampleDay } from "../import/example-day.ts";
 import { type Source, TableSource } from "../import/table-source.tsx";
 import { PageTitle } from "../parts/page-title.tsx";
 import { type ComingForm, comingChoices, firstChoices } from "./coming-choices.ts";
@@ -69,7 +70,7 @@ export function ComingPage() {
           <TableSource
             fileLabel="Choose a file of visits"
             pasteLabel="Or paste rows"
-            example="a row for each visit: who, and on which day, like Nell Arkwright; 15/9/2026"
+            example={`a row for each visit: who, and on which day, like Nell Arkwright; ${exampleDay(practice.locale)}`}
             most={MOST_BYTES}
             put={(chosen) => open({ source: chosen, ask: nothingSaid })}
           />

@@ -5,6 +5,7 @@ import type { Locale } from "#core/words";
 import { type ReactNode, useMemo } from "react";
 import type { Listed } from "../drafts/use-practice.ts";
 import { FirstRows } from "../import/first-rows.tsx";
+import { onPage } from "../import/on-page.ts";
 import { RowsLeft } from "../import/rows-left.tsx";
 import type { TableAsk } from "../import/table-ask.ts";
 import { TableChoices, type UseLabel } from "../import/table-choices.tsx";
@@ -39,7 +40,7 @@ export function ComingResult(props: Props) {
   const work = useVisits(job);
   const { answer, now } = work.state;
   const ready = answer?.kind === "ready" ? answer.answer : null;
-  const problems = answer === null || answer.kind === "ready" ? [] : answer.problems;
+  const problems = answer === null || answer.kind === "ready" ? [] : answer.problems.map(onPage);
   return (
     <>
       <section className="stack sheet-heading" aria-label="The answer" ref={focusNew} tabIndex={-1}>

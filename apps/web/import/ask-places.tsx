@@ -13,8 +13,8 @@ export function AskPlaces({ usual, put }: Props) {
   return (
     <FieldRow
       id={id}
-      label="Places on an ordinary evening"
-      help="for rows that do not say; kept in the record"
+      label="Places, where a row has none"
+      help="on an ordinary evening; kept in the record"
       problem={problem}
     >
       <input

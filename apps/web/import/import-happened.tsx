@@ -6,6 +6,7 @@ import { focusNew } from "../parts/focus-new.ts";
 import { Show } from "../parts/show.tsx";
 import { today } from "../words/dates.ts";
 import { SessionsPreview } from "./sessions-preview.tsx";
+import { exampleDay } from "./example-day.ts";
 import { type Source, TableSource } from "./table-source.tsx";
 import { takenBack } from "./taking.ts";
 
@@ -68,7 +69,7 @@ export function ImportHappened({ opened, usualPlaces, locale }: Props) {
           <TableSource
             fileLabel="Choose a file of sessions"
             pasteLabel="Or paste rows"
-            example="Like 15/9/2026; 12; 14 – or as a spreadsheet copies them"
+            example={`like ${exampleDay(locale)}; 12; 14, or as a spreadsheet copies them`}
             most={MOST_BYTES}
             put={(chosen) => {
               setLast(null);

@@ -7,6 +7,7 @@ import { ProblemList } from "../parts/problem-list.tsx";
 import { AskPlaces } from "./ask-places.tsx";
 import { Clashes } from "./clashes.tsx";
 import { FirstRows } from "./first-rows.tsx";
+import { onPage } from "./on-page.ts";
 import { RowsLeft } from "./rows-left.tsx";
 import { type SessionsFile, sessionsFile } from "./sessions-file.ts";
 import { SessionsTable } from "./sessions-table.tsx";
@@ -121,7 +122,7 @@ function problemsOf(
   record: HappenedDocument,
   after: HappenedDocument | null,
 ): readonly Problem[] {
-  if (file.kind !== "read") return file.problems;
+  if (file.kind !== "read") return file.problems.map(onPage);
   if (file.sessions.length === 0) return [noneUsable(file.left.length)];
   return after === null ? [] : takingProblems(record, after);
 }
