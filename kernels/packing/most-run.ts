@@ -111,8 +111,9 @@ function oneStep({ axes, waiting, begin, options }: MostSearch, taken: number): 
     return;
   }
   const open = axes.filter((axis) => axis.limit.bound > best);
-  if (taken < FIRST || taken % (taken < LATER ? 2 : 4) === 0) {
-    const chosen = choose(open, taken < FIRST ? taken : taken >> 1);
+  const every = taken < FIRST ? 1 : taken < LATER ? 2 : 4;
+  if (taken % every === 0) {
+    const chosen = choose(open, taken / every);
     if (chosen !== undefined) searchStep(chosen);
   } else boundOrAsk(open, best, options.solver, taken);
 }
