@@ -1,6 +1,7 @@
 import { type ClassDocument, classDocumentSchema } from "#core/class";
 import { type HallDocument, hallDocumentSchema } from "#core/hall";
 import { type HappenedDocument, outlookAnswer } from "#core/outlook";
+import { bad, problem } from "#core/words";
 import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
 import { type OutlookSheetInput, outlookSheet } from "./outlook-sheet.ts";
@@ -119,6 +120,14 @@ test("a record that cannot be is told at its place", () => {
   const twice = sheet({ happened: { capacity: 12, sessions: [{ date: "2026-11-03", heads: 13 }] } });
   expect(says(twice.going)).toBe("heads-over-capacity at sessions[0].heads");
   expect(says(twice.demand)).toBe("heads-over-capacity at sessions[0].heads");
+});
+
+test("a record that could not be learned from keeps back only what rests on it", () => {
+  const unlearned = problem("record-not-learned", "happened", "It could not.", "Look at it.");
+  const kept = outlookSheet(whole, () => bad(unlearned));
+  expect([kept.opening.kind, kept.demand.kind]).toEqual(["ready", "ready"]);
+  expect(says(kept.going)).toBe("record-not-learned at sessions");
+  expect(says(kept.next)).toBe("record-not-learned at sessions");
 });
 
 test("a day that is there twice is told in words", () => {

@@ -111,7 +111,7 @@ test("on a phone a session is written down on the next teaching date, slips are 
     .getByText(/^Not saved: 17 people were on 16 places\./)
     .first()
     .waitFor();
-  await fill(last.getByRole("textbox", { name: "Places, if others" }), "18");
+  await fill(last.getByRole("textbox", { name: "Places then" }), "18");
   await going.getByText("Learned from 12 sessions").waitFor();
   await fill(last.getByRole("textbox", { name: "First time" }), "18");
   await last.getByText("18 of 17 people were there for the first time.").waitFor();

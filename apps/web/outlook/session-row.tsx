@@ -50,7 +50,7 @@ export const SessionRow = memo(function SessionRow({ at, session, locale, put, t
       />
       <OptionalNumberField<undefined>
         path={`${path}.capacity`}
-        label="Places, if others"
+        label="Places then"
         range={{ least: 1, most: 1000, whole: true }}
         none={undefined}
         value={session.capacity}
