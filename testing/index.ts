@@ -9,3 +9,4 @@ export { readPdf, wordsOfPage } from "./read-pdf.ts";
 export { storeContract } from "./store-contract.ts";
 export { temporaryFolder } from "./temporary-folder.ts";
 export { simulateRoll, type SimulatedRoll } from "./simulated-roll.ts";
+export { drawing, type RandomWeek, randomWeek, tightened } from "./random-week.ts";

@@ -1,4 +1,5 @@
 import { loadSolver, type Solver } from "#kernels/search";
+import { drawing, randomWeek, tightened } from "#testing";
 import { beforeAll, describe, expect, it } from "vitest";
 import { weekSearch } from "./best-week.ts";
 import { chosenLines, rejectedLines } from "./candidate-lines.ts";
@@ -6,7 +7,6 @@ import { chooseWeek } from "./choose-week.ts";
 import { type Binding, conflict } from "./conflict.ts";
 import { everyWeek, type SoundWeek } from "./every-week.ts";
 import { lightestWeek } from "./lightest-week.ts";
-import { drawing, randomWeek, tightened } from "./random-week.ts";
 import { readWeek } from "./read-week.ts";
 import { tradeOff } from "./trade-off.ts";
 import type { Week } from "./week-types.ts";

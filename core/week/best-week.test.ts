@@ -1,9 +1,9 @@
 import { loadSolver, type Solver } from "#kernels/search";
+import { drawing, randomWeek, tightened } from "#testing";
 import { beforeAll, describe, expect, it } from "vitest";
 import { bestWeek, weekSearch } from "./best-week.ts";
 import { countWeek } from "./check-week.ts";
 import { everyWeek } from "./every-week.ts";
-import { drawing, randomWeek, tightened } from "./random-week.ts";
 import { readWeek } from "./read-week.ts";
 import type { WeekDocument } from "./week-document.ts";
 import type { Week } from "./week-types.ts";

@@ -1,3 +1,7 @@
+export { bestWeek, type WeekOutcome, type WeekSearch, weekSearch } from "./best-week.ts";
+export { type CountedWeek, countWeek } from "./check-week.ts";
+export { readWeek } from "./read-week.ts";
+export { type TradePoint, tradeOff } from "./trade-off.ts";
 export { weekAnswer } from "./week-answer.ts";
 export { type WeekDocument, type WeekDocumentInput, weekDocumentSchema } from "./week-document.ts";
 export type {
@@ -10,3 +14,5 @@ export type {
   TargetJson,
   WeekJson,
 } from "./week-json.ts";
+export { weekProgramme } from "./week-programme.ts";
+export type { Week } from "./week-types.ts";

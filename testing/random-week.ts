@@ -1,6 +1,6 @@
 import { uniformInt } from "pure-rand/distribution/uniformInt";
 import { xorshift128plus } from "pure-rand/generator/xorshift128plus";
-import { type WeekDocument, type WeekDocumentInput, weekDocumentSchema } from "./week-document.ts";
+import { type WeekDocument, type WeekDocumentInput, weekDocumentSchema } from "#core/week";
 
 /** Sizes of a random week; `draw(n)` answers a whole number from 0 to n − 1. */
 export type RandomWeek = {
