@@ -102,6 +102,7 @@ test("on a phone a session is written down on the next teaching date, slips are 
   await write.click();
   await going.getByText("Learned from 12 sessions").waitFor();
   expect(await fresh.getByLabel("Session of").inputValue()).toBe("2026-12-08");
+  await fresh.getByText("Tuesday 1 December 2026 is written down: 15 on mats.").waitFor();
 
   const last = going.getByRole("listitem", { name: "Tuesday 1 December 2026" });
   await fill(last.getByRole("textbox", { name: "On mats" }), "17");

@@ -27,6 +27,7 @@ export function AddSession({ record, document, practice, places, put }: Props) {
   const [newcomers, setNewcomers] = useState("");
   const [turnedAway, setTurnedAway] = useState("");
   const [tried, setTried] = useState(false);
+  const [done, setDone] = useState("");
   const date = chosen ?? offered;
   const read = {
     heads: readPeople(heads),
@@ -38,6 +39,7 @@ export function AddSession({ record, document, practice, places, put }: Props) {
   const wrong = missing || twice || Object.values(read).some(({ problem }) => problem !== null);
   const add = () => {
     setTried(wrong);
+    setDone("");
     if (wrong || read.heads.value === undefined) return;
     const session = {
       date,
@@ -51,6 +53,7 @@ export function AddSession({ record, document, practice, places, put }: Props) {
       ...before,
       sessions: [...before.sessions, session],
     }));
+    setDone(`${dateWords(date, practice.locale)} is written down: ${session.heads} on mats.`);
     setChosen(null);
     for (const empty of [setHeads, setNewcomers, setTurnedAway]) empty("");
   };
@@ -82,6 +85,7 @@ export function AddSession({ record, document, practice, places, put }: Props) {
       <button type="button" className="button" onClick={add}>
         Write it down
       </button>
+      <output className="small soft session-done">{done}</output>
     </fieldset>
   );
 }
