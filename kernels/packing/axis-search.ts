@@ -80,7 +80,7 @@ function exchangeOf({ space, shuffle }: AxisSearch): Exchange {
 }
 
 /** What the solver may spend on one programme: nodes, looks at whether to go on, pivots. */
-const LIMITS = { nodes: 150, looks: 300, pivots: 6000 };
+const LIMITS = { nodes: 400, looks: 600, pivots: 6000 };
 
 /**
  * Puts one programme to the solver, of those that ask whether as many as the bound says can be laid. No: the bound

@@ -118,8 +118,8 @@ function oneStep({ axes, waiting, begin, options }: MostSearch, taken: number): 
   } else boundOrAsk(open, best, options.solver, taken);
 }
 
-/** A programme takes the solver twenty times as long as a step: meanwhile luck gets as much. */
-const ASK_EVERY = 8;
+/** A programme takes the solver far longer than a step: every other one goes to luck meanwhile. */
+const ASK_EVERY = 2;
 
 /** The highest bound first, by weights, or by the solver where those leave a small question; then all is luck. */
 function boundOrAsk(
