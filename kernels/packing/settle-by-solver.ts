@@ -37,7 +37,7 @@ export function* settleBySolver(cover: Cover, target: number): Generator<Program
   for (const point of peaks(cover, places)) addRow(point);
   for (let round = 0, whole = false; round < MOST_ROUNDS; round++) {
     if (rows.size > MOST_ROWS) return { kind: "unclear" };
-    // a gain for each, though any plan of the target will do: without one the solver was five times slower
+    // a gain for each, though any plan of the target would do: which of the two is sooner is not measured alone
     const outcome = yield {
       columns: places.map(() => ({ gain: 1, least: 0, most: 1, whole })),
       rows: [...rows.values(), enough()],
