@@ -2,6 +2,8 @@ import type { WeekRecord } from "./week-measure.ts";
 
 export function weekInWords(records: readonly WeekRecord[], peers: string): string {
   return [
+    "c: crowded into the evenings",
+    "",
     "week   columns  rows   classes   best a year   to proof   both curves   points   peers",
     ...records.map(lineOf),
     "",
@@ -17,7 +19,7 @@ function lineOf(it: WeekRecord): string {
     return `${name}: ${sameValue ? "same" : `${value} INSTEAD`} in ${ms} ms`;
   });
   return [
-    String(it.seed).padEnd(7),
+    `${it.seed}${it.crowded ? " c" : ""}`.padEnd(7),
     String(it.columns).padStart(7),
     String(it.rows).padStart(6),
     String(it.classes).padStart(10),

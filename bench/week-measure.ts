@@ -6,6 +6,8 @@ import { askCommandLine, type CommandLineSolver, type PeerAnswer } from "./comma
 
 export type WeekRecord = {
   readonly seed: number;
+  /** all in the late afternoon and evening, of five days */
+  readonly crowded: boolean;
   readonly candidates: number;
   readonly places: number;
   readonly columns: number;
@@ -32,9 +34,14 @@ export type WeekBench = {
 };
 
 /** One random week: reading and the model count in the time to proof, both curves in that of the curves. */
-export function measureWeek(bench: WeekBench, seed: number, solver: Solver, clock: Clock): WeekRecord {
+export function measureWeek(
+  bench: WeekBench,
+  { seed, crowded }: { readonly seed: number; readonly crowded: boolean },
+  solver: Solver,
+  clock: Clock,
+): WeekRecord {
   const { candidates, places } = bench;
-  const document = randomWeek({ candidates, places, days: 7, draw: drawing(seed) });
+  const document = randomWeek({ candidates, places, days: crowded ? 5 : 7, crowded, draw: drawing(seed) });
   const began = clock();
   const week = readWeek(document);
   if (!week.ok) throw new Error(JSON.stringify(week.problems));
@@ -50,6 +57,7 @@ export function measureWeek(bench: WeekBench, seed: number, solver: Solver, cloc
   const counted = countWeek(week.value, found.kind === "found" ? found.chosen : []);
   return {
     seed,
+    crowded,
     candidates,
     places,
     columns: programme.columns.length,

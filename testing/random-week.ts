@@ -7,11 +7,13 @@ export type RandomWeek = {
   readonly candidates: number;
   readonly places: number;
   readonly days: number;
+  /** all begin from 16:00 to 20:15, as most who work would have it; else from 7:00 to 19:45 */
+  readonly crowded?: boolean;
   readonly draw: (below: number) => number;
 };
 
 /** A week that could be: places on a square of 24 km, ways of 2 minutes a kilometre, hours from 7 to 20. */
-export function randomWeek({ candidates, places, days, draw }: RandomWeek): WeekDocument {
+export function randomWeek({ candidates, places, days, draw, crowded = false }: RandomWeek): WeekDocument {
   const points = Array.from({ length: places }, () => [draw(24), draw(24)] as const);
   const travel = points.flatMap(([x, y], from) =>
     points.slice(0, from).map(([u, v], to) => {
@@ -25,13 +27,21 @@ export function randomWeek({ candidates, places, days, draw }: RandomWeek): Week
     places: points.map((_, at) => ({ id: `place-${at}` })),
     travel,
     travelCost: { perKm: "0.30", perHour: draw(2) === 0 ? "0" : "6.00" },
-    candidates: Array.from({ length: candidates }, (_, at) => randomCandidate(at, places, days, draw)),
+    candidates: Array.from({ length: candidates }, (_, at) =>
+      randomCandidate(at, places, days, draw, crowded),
+    ),
   };
   return weekDocumentSchema.parse(input);
 }
 
-function randomCandidate(at: number, places: number, days: number, draw: RandomWeek["draw"]) {
-  const quarter = 28 + draw(52);
+function randomCandidate(
+  at: number,
+  places: number,
+  days: number,
+  draw: RandomWeek["draw"],
+  crowded: boolean,
+) {
+  const quarter = crowded ? 64 + draw(18) : 28 + draw(52);
   const start = `${String(Math.floor(quarter / 4)).padStart(2, "0")}:${String((quarter % 4) * 15).padStart(2, "0")}`;
   const kinds = ["own", "studio", "gym", "cover", "private", "corporate"] as const;
   return {
