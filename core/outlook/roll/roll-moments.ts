@@ -68,10 +68,13 @@ function addNewcomers(
     let own = 0;
     for (let u = 0; u < s; u += 1) {
       // of a counted cohort the product of the chances is off: it is binomial, not Poisson
-      const part = arriving[u]! * (1 - (1 - uncertain[u]!) * comes * still[s - u]!);
-      shared[u] = part;
-      expected += arriving[u]! * still[s - u]!;
-      own += part * still[s - u]!;
+      const people = arriving[u]!;
+      const there = still[s - u]!;
+      const known = 1 - uncertain[u]!;
+      expected += people * there;
+      own += people * there * (1 - known * comes * there);
+      // whoever comes later was still there at s; whether she came to s is a luck of its own
+      shared[u] = people * (1 - known * stays * there);
     }
     const fresh = arriving[s]! * uncertain[s]!;
     mean[s] = fresh + expected * comes;

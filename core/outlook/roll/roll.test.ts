@@ -1,4 +1,5 @@
 import { survivalOf } from "#kernels/survival";
+import fc from "fast-check";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { simulateRoll } from "#testing";
@@ -52,6 +53,37 @@ test("OUTLOOK-21 a counted cohort is no longer uncertain on its own day, and bin
   // nobody but the 4; 9 + 4 × 0.3 later; variance 9 + 4 × 0.3 × 0.7
   expect([mean[0], covariance[0], covariance[1]]).toEqual([0, 0, 0]);
   expect([mean[1], covariance[3]]).toEqual([expect.closeTo(10.2, 12), expect.closeTo(9.84, 12)]);
+});
+
+test("OUTLOOK-21 of a counted cohort who comes later has stayed: two weeks after vary together by what both need", () => {
+  const rates = { newcomers: 0, stays: 0.5, attends: 0.8, leaves: 0.25 };
+  const { covariance } = rollMoments(rates, plan(3, { newcomers: [4, 0, 0] }));
+  // each of the 4 comes to the second with 0.5 × 0.75 × 0.8 = 0.3, to the third with 0.5 × 0.75² × 0.8 = 0.225, and to
+  // both with 0.5 × 0.75² × 0.8 × 0.8 = 0.18: 4 × (0.18 − 0.3 × 0.225)
+  expect(covariance[1 * 3 + 2]).toBeCloseTo(0.45, 12);
+});
+
+test("OUTLOOK-21 no mixture of sessions has a variance below nothing, counted cohorts, seasons and all", () => {
+  const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.record({ newcomers: fc.constant(1), stays: share, attends: share, leaves: share }),
+      fc.array(fc.tuple(fc.constantFrom(0.5, 1, 1.4), fc.option(fc.nat(9))), { minLength: 3, maxLength: 12 }),
+      fc.array(fc.integer({ min: -3, max: 3 }), { minLength: 12, maxLength: 12 }),
+      (rates, weeks, weights) => {
+        const seasons = weeks.map(([season]) => season);
+        const { sessions, covariance } = rollMoments(
+          rates,
+          plan(weeks.length, { seasons, newcomers: weeks.map(([, counted]) => counted), alike: 4 }),
+        );
+        let variance = 0;
+        for (let s = 0; s < sessions; s += 1)
+          for (let t = s; t < sessions; t += 1)
+            variance += (s === t ? 1 : 2) * weights[s]! * weights[t]! * covariance[s * sessions + t]!;
+        expect(variance).toBeGreaterThan(-1e-9);
+      },
+    ),
+  );
 });
 
 test("OUTLOOK-22 regulars who are unlike in stopping stay as the beta-geometric has it", () => {
