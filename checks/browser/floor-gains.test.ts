@@ -1,27 +1,16 @@
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, afterEach, expect, test } from "vitest";
-import { freshPage, openChromium, wide } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { Locator, Page } from "playwright-core";
+import { beforeEach, afterEach, expect, test } from "vitest";
+import { freshPage, wide } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
+const story = storyServer();
 let page: Page;
 let errors: string[];
 
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
-
 // Each story starts in Tithe Barn Hall of a fresh demo, which takes 30 mats in straight lines.
 beforeEach(async () => {
-  ({ page, errors } = await freshPage(browser, wide));
-  await page.goto(server.address);
+  ({ page, errors } = await freshPage(story.browser, wide));
+  await page.goto(story.server.address);
   await page.getByRole("button", { name: "Open Marlsford, in pounds" }).click();
   await page.getByRole("link", { name: "Halls" }).click();
   await page.getByRole("link", { name: /Tithe Barn Hall/ }).click();

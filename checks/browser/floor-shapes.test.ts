@@ -1,23 +1,12 @@
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { afterEach, expect, test } from "vitest";
+import { freshPage, phone, wide } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
+const story = storyServer();
 let page: Page;
 let errors: string[] = [];
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
 
 afterEach(async () => {
   expect(errors).toEqual([]);
@@ -26,8 +15,8 @@ afterEach(async () => {
 
 /** A new hall at the question of its shape. */
 async function atTheShape(options: BrowserContextOptions): Promise<void> {
-  ({ page, errors } = await freshPage(browser, options));
-  await page.goto(server.address);
+  ({ page, errors } = await freshPage(story.browser, options));
+  await page.goto(story.server.address);
   await page.getByRole("textbox", { name: "Name of the practice" }).fill("Wren Ashdown");
   await page.getByRole("button", { name: "Begin", exact: true }).click();
   await page.getByRole("link", { name: "Halls" }).click();

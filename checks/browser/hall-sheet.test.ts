@@ -1,34 +1,26 @@
 import { readPdf, wordsOfPage } from "#testing";
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { freshPage, phone, wide } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
+const story = storyServer();
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
   for (const [id, start] of [
     ["oriel", "demo-marlsford"],
     ["ines", "demo-cedar-fork"],
   ])
-    await fetch(`${server.address}/api/practices`, {
+    await fetch(`${story.server.address}/api/practices`, {
       method: "POST",
       headers: { "content-type": "application/json" },
       body: JSON.stringify({ action: `open-${id}`, id, start }),
     });
 });
 
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
-
 async function opened(page: Page, path: string): Promise<void> {
-  await page.goto(`${server.address}${path}`);
+  await page.goto(`${story.server.address}${path}`);
   await page.locator(".paper-page").first().waitFor();
 }
 
@@ -44,8 +36,8 @@ async function sizeOf(read: Awaited<ReturnType<typeof printed>>): Promise<readon
 }
 
 test("from a hall to its sheet, which prints on one A4 page and says what the screen says", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
-  await page.goto(`${server.address}/practice/oriel/halls/tithe-barn-hall`);
+  const { context, page, errors } = await freshPage(story.browser, wide);
+  await page.goto(`${story.server.address}/practice/oriel/halls/tithe-barn-hall`);
   await page.getByRole("link", { name: "Hall sheet" }).click();
   await page.getByRole("heading", { name: "Hall sheet: Tithe Barn Hall" }).waitFor();
   const posted = "The hall’s posted number is 60 people: 59 on mats and 1 beside them.";
@@ -65,7 +57,7 @@ test("from a hall to its sheet, which prints on one A4 page and says what the sc
 });
 
 test("the printed drawing is to its scale: the front wall of 8.20 m", async () => {
-  const { context, page } = await freshPage(browser, wide);
+  const { context, page } = await freshPage(story.browser, wide);
   await opened(page, "/practice/oriel/halls/tithe-barn-hall/hall-sheet");
   const scale = Number(/drawn 1:(\d+)/.exec(await page.locator("main").innerText())?.[1]);
   await page.emulateMedia({ media: "print" });
@@ -78,7 +70,7 @@ test("the printed drawing is to its scale: the front wall of 8.20 m", async () =
 });
 
 test("a teacher in the United States gets Letter, feet and her own posted number, on one page", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await opened(page, "/practice/ines/halls/grange-hall/hall-sheet");
   const read = await printed(page);
   expect(read.numPages).toBe(1);
@@ -95,13 +87,13 @@ test("a teacher in the United States gets Letter, feet and her own posted number
 });
 
 test("the sheet of a class has its name and its cap, and the PDF that is saved says the same", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
-  await page.goto(`${server.address}/practice/oriel/classes/tuesday-evening`);
+  const { context, page, errors } = await freshPage(story.browser, phone);
+  await page.goto(`${story.server.address}/practice/oriel/classes/tuesday-evening`);
   await page.getByRole("link", { name: "Hall sheet" }).click();
   await page.getByText("Lay no more than 16 of them").first().waitFor();
   await page.locator(".paper-page").waitFor();
   const address = await page.getByRole("link", { name: "Save as PDF" }).getAttribute("href");
-  const answer = await fetch(`${server.address}${address}`);
+  const answer = await fetch(`${story.server.address}${address}`);
   const words = await wordsOfPage(await readPdf(new Uint8Array(await answer.arrayBuffer())), 1);
   const onPage = await page.locator(".sheet-items li:not(.sheet-blank)").allInnerTexts();
   expect(onPage.length).toBeGreaterThan(10);
@@ -133,12 +125,12 @@ test("what does not fit on one page goes on on the next, on the printer as on th
   ];
   const gaps = { side: 0.5, end: 0.3, wall: 0.5 };
   const document = { name: "Choir room", outline, fixtures, mat: { length: 1.83, width: 0.61 }, gaps };
-  await fetch(`${server.address}/api/practices/oriel/halls/choir-room`, {
+  await fetch(`${story.server.address}/api/practices/oriel/halls/choir-room`, {
     method: "PUT",
     headers: { "content-type": "application/json" },
     body: JSON.stringify({ action: "save-choir-room", from: 0, document }),
   });
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await opened(page, "/practice/oriel/halls/choir-room/hall-sheet");
   const count = await page.locator(".paper-page").count();
   const read = await printed(page);
@@ -156,7 +148,7 @@ test.each([
   ["a wide screen in the light", { ...wide, colorScheme: "light" }],
   ["a wide screen in the dark", { ...wide, colorScheme: "dark" }],
 ] as const)("on %s nothing keeps a reader out, and nothing stands beside the screen", async (_, look) => {
-  const { context, page, errors } = await freshPage(browser, look);
+  const { context, page, errors } = await freshPage(story.browser, look);
   await opened(page, "/practice/oriel/halls/st-brannocs-church-hall/hall-sheet");
   const seen = await new AxeBuilder({ page })
     .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
@@ -168,7 +160,7 @@ test.each([
 });
 
 test("with no signal the sheet is still there to read and to print", async () => {
-  const { context, page } = await freshPage(browser, phone);
+  const { context, page } = await freshPage(story.browser, phone);
   await opened(page, "/practice/oriel/halls/tithe-barn-hall/hall-sheet");
   await page.evaluate(() => navigator.serviceWorker.ready);
   await page.reload();

@@ -1,25 +1,14 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import { join } from "node:path";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide, wordsOn } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
+const story = storyServer();
 
 async function openDemo(page: Page): Promise<void> {
-  await page.goto(server.address);
+  await page.goto(story.server.address);
   await page.getByRole("button", { name: "Open Marlsford, in pounds" }).click();
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
 }
@@ -51,7 +40,7 @@ async function sessionsKept(
   page: Page,
 ): Promise<readonly { readonly date: string; readonly heads: number }[]> {
   const [practice = ""] = /(?<=practice\/)[^/]+/.exec(page.url()) ?? [];
-  const read = await page.request.get(`${server.address}/api/practices/${practice}`);
+  const read = await page.request.get(`${story.server.address}/api/practices/${practice}`);
   const whole: {
     readonly happened: readonly {
       readonly id: string;
@@ -62,7 +51,7 @@ async function sessionsKept(
 }
 
 test("pasted rows are looked over, taken in, asked about where the record differs, and taken back", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openDemo(page);
   const going = await openPanel(page, "Tuesday evening, mixed");
   // the record of the demo has 8 September with 8 people and 15 September with 9
@@ -114,7 +103,7 @@ test("pasted rows are looked over, taken in, asked about where the record differ
 });
 
 test("an old spreadsheet's file with dates that can be read both ways asks; its columns can be chosen", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await openDemo(page);
   const going = await openPanel(page, "Thursday beginners");
   const file = going.getByLabel("Choose a file of sessions");
@@ -157,7 +146,7 @@ test("an old spreadsheet's file with dates that can be read both ways asks; its 
 });
 
 test("who is still coming is told by name, with no signal, and nothing of the list is sent", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openDemo(page);
   await page.evaluate(async () => navigator.serviceWorker.ready);
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "People" }).click();
@@ -216,7 +205,7 @@ test("who is still coming is told by name, with no signal, and nothing of the li
 });
 
 test("a class without a record takes its first sessions with no signal and asks how many places there are", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openDemo(page);
   const going = await openPanel(page, "Saturday long");
   await going.getByLabel("Or paste rows").fill("Date\tCame\tNew\n05/09/2026\t7\t7\n19/09/2026\t13\t4\n");
@@ -265,7 +254,7 @@ function manyVisits(people: number): string {
 }
 
 test("ten thousand people are worked out beside the page, which can stop it and goes on", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await openDemo(page);
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "People" }).click();
   await page.getByLabel("Choose a file of visits").setInputFiles({

@@ -1,8 +1,8 @@
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide, wordsOn } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { beforeAll, describe, expect, test } from "vitest";
+import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
 // Words that belong to other people's products or hide what a thing is: the glossary has a plain one for each.
 const unwanted =
@@ -15,13 +15,12 @@ const looks: readonly (readonly [string, BrowserContextOptions])[] = [
   ["a wide screen in the dark", { ...wide, colorScheme: "dark" }],
 ];
 
-let browser: Browser;
-let server: RunningServer;
+const story = storyServer();
 const pages: string[] = [];
 
 async function openDemo(which: string): Promise<void> {
-  const { context, page } = await freshPage(browser, wide);
-  await page.goto(server.address);
+  const { context, page } = await freshPage(story.browser, wide);
+  await page.goto(story.server.address);
   await page.getByRole("button", { name: which }).click();
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
   for (const place of ["Classes", "Halls"]) {
@@ -99,24 +98,17 @@ async function faultsOf(page: Page): Promise<readonly string[]> {
 }
 
 beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
   await openDemo("Open Marlsford, in pounds");
   await openDemo("Open Cedar Fork, in dollars");
   pages.push("/", "/no-such-page", pages[0]?.replace(/[^/]+\/classes$/, "nobody/classes") ?? "");
 });
 
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
-
 describe.each(looks)("on %s", (_name, options) => {
   test("every page passes axe, fits the screen and uses our words", async () => {
-    const { context, page, errors } = await freshPage(browser, options);
+    const { context, page, errors } = await freshPage(story.browser, options);
     expect(pages.length).toBe(15);
     for (const path of pages) {
-      await page.goto(server.address + path);
+      await page.goto(story.server.address + path);
       await settled(page);
       expect(await faultsOf(page), path).toEqual([]);
       expect(await page.title(), path).toMatch(/Hallful/);
@@ -126,11 +118,11 @@ describe.each(looks)("on %s", (_name, options) => {
   });
 
   test("a hall’s page passes too with every question of its plan open and a change on trial", async () => {
-    const { context, page, errors } = await freshPage(browser, options);
+    const { context, page, errors } = await freshPage(story.browser, options);
     const halls = pages.filter((it) => /\/halls\/./.test(it));
     expect(halls.length).toBe(2);
     for (const path of halls) {
-      await page.goto(server.address + path);
+      await page.goto(story.server.address + path);
       await settled(page);
       await openQuestions(page);
       expect(await faultsOf(page), path).toEqual([]);
@@ -140,9 +132,9 @@ describe.each(looks)("on %s", (_name, options) => {
   });
 
   test("a class’s sheet passes too with all that it can ask about its future", async () => {
-    const { context, page, errors } = await freshPage(browser, options);
+    const { context, page, errors } = await freshPage(story.browser, options);
     const classes = pages.find((it) => it.endsWith("/classes")) ?? "";
-    await page.goto(`${server.address}${classes}/tuesday-evening`);
+    await page.goto(`${story.server.address}${classes}/tuesday-evening`);
     await settled(page);
     await askFuture(page);
     expect(await faultsOf(page)).toEqual([]);

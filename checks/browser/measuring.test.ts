@@ -1,24 +1,13 @@
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
-import { openChromium, phone, wide } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { afterEach, expect, test } from "vitest";
+import { phone, wide } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 import { atHalls, expectSound, hallsOnServer, loseSignal, ownErrors } from "./measuring-story.ts";
 
-let browser: Browser;
-let server: RunningServer;
+const story = storyServer();
 let context: BrowserContext;
 let page: Page;
 let errors: string[] = [];
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
 
 afterEach(async () => {
   expect(ownErrors(errors)).toEqual([]);
@@ -26,7 +15,7 @@ afterEach(async () => {
 });
 
 async function begin(options: BrowserContextOptions, demo?: string): Promise<void> {
-  ({ context, page, errors } = await atHalls(browser, server, options, demo));
+  ({ context, page, errors } = await atHalls(story.browser, story.server, options, demo));
 }
 
 const button = (name: string | RegExp) => page.getByRole("button", { name, exact: true });
@@ -44,7 +33,7 @@ async function widthOnServer(): Promise<number> {
   return Math.max(...(hall?.document.outline ?? []).map(([x]) => x));
 }
 
-const halls = () => hallsOnServer(page, server);
+const halls = () => hallsOnServer(page, story.server);
 
 test("on a phone without a signal a hall is walked round, the page is thrown away half way, and the hall arrives", async () => {
   await begin(phone);

@@ -1,24 +1,12 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import { expect, test } from "vitest";
+import { freshPage, phone } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
+const story = storyServer();
 
 test("with no signal a hall is still planned, kept on the phone, and delivered when the signal is back", async () => {
-  const { context, page } = await freshPage(browser, phone);
-  await page.goto(server.address);
+  const { context, page } = await freshPage(story.browser, phone);
+  await page.goto(story.server.address);
   await page.getByRole("button", { name: "Open Marlsford, in pounds" }).click();
   await page.getByRole("link", { name: "Halls" }).click();
   await page.getByRole("link", { name: /Tithe Barn Hall/ }).click();
@@ -53,7 +41,7 @@ test("with no signal a hall is still planned, kept on the phone, and delivered w
     .first()
     .waitFor();
 
-  const elsewhere = await freshPage(browser, phone);
+  const elsewhere = await freshPage(story.browser, phone);
   await elsewhere.page.goto(page.url());
   await elsewhere.page
     .getByText(/^2[0-4] mats fit/)
@@ -64,13 +52,13 @@ test("with no signal a hall is still planned, kept on the phone, and delivered w
 });
 
 test("two windows on one hall: the later save is told of the earlier one and both choices are offered", async () => {
-  const first = await freshPage(browser, phone);
-  await first.page.goto(server.address);
+  const first = await freshPage(story.browser, phone);
+  await first.page.goto(story.server.address);
   await first.page.getByRole("button", { name: "Open Cedar Fork, in dollars" }).click();
   await first.page.getByRole("link", { name: "Halls" }).click();
   await first.page.getByRole("link", { name: /Grange Hall/ }).click();
   await first.page.getByRole("textbox", { name: "Notes" }).waitFor();
-  const second = await freshPage(browser, phone);
+  const second = await freshPage(story.browser, phone);
   await second.page.goto(first.page.url());
   await second.page.getByRole("textbox", { name: "Notes" }).waitFor();
 

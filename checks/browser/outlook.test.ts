@@ -1,23 +1,12 @@
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide, wordsOn } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
+const story = storyServer();
 
 async function openClass(page: Page, name: string): Promise<void> {
-  await page.goto(server.address);
+  await page.goto(story.server.address);
   await page.getByRole("button", { name: "Open Marlsford, in pounds" }).click();
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
   await page.getByRole("link", { name }).click();
@@ -36,7 +25,7 @@ async function fill(field: Locator, text: string): Promise<void> {
 const strange = /NaN|undefined|Infinity|null/;
 
 test("an opening is answered, takes pairs and costs, and learns from what happened", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await openClass(page, "Tuesday evening");
   const opening = part(page, "The opening");
   // published: 16 mats at 0.6 take 21
@@ -77,7 +66,7 @@ test("an opening is answered, takes pairs and costs, and learns from what happen
 });
 
 test("on a phone a session is written down on the next teaching date, slips are told, and the outlook follows", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openClass(page, "Tuesday evening");
   const going = part(page, "How it is going");
   await going.getByText("Learned from 11 sessions").waitFor();
@@ -143,7 +132,7 @@ test("on a phone a session is written down on the next teaching date, slips are 
 });
 
 test("a class that never met is answered from guesses; one session, all full and all empty are told plainly", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openClass(page, "Wednesday");
   const going = part(page, "How it is going");
   await going.getByText(/^Nothing has happened yet: all of it rests on your guesses/).waitFor();
@@ -186,7 +175,7 @@ test("a class that never met is answered from guesses; one session, all full and
 });
 
 test("what to do next weighs the notice, full evenings and the next session", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await openClass(page, "Tuesday evening");
   const next = part(page, "What to do next");
   await next.getByText("Keep the class.", { exact: true }).waitFor();

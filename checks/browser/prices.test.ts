@@ -1,23 +1,12 @@
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { freshPage, openChromium, phone, wide, wordsOn } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 
-let browser: Browser;
-let server: RunningServer;
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
+const story = storyServer();
 
 async function openDemo(page: Page): Promise<void> {
-  await page.goto(server.address);
+  await page.goto(story.server.address);
   await page.getByRole("button", { name: "Open Marlsford, in pounds" }).click();
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
 }
@@ -33,7 +22,7 @@ async function fill(field: Locator, text: string): Promise<void> {
 }
 
 test("a pass, how sure an evening is, the price and the studio answer as figures change, and are kept", async () => {
-  const { context, page, errors } = await freshPage(browser, wide);
+  const { context, page, errors } = await freshPage(story.browser, wide);
   await openDemo(page);
   await page.getByRole("link", { name: "Thursday beginners" }).click();
   const passes = part(page, "How long a pass runs");
@@ -95,7 +84,7 @@ test("a pass, how sure an evening is, the price and the studio answer as figures
 });
 
 test("a course, what people can pay, a rise, a wanted pay and owed classes answer, and a slip is told at its field", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openDemo(page);
   await page.getByRole("link", { name: "Thursday beginners" }).click();
   const prices = part(page, "Prices");
@@ -152,7 +141,7 @@ test("a course, what people can pay, a rise, a wanted pay and owed classes answe
 });
 
 test("halls are compared for a class on a phone, a figure opens into its sum, and free hours count", async () => {
-  const { context, page, errors } = await freshPage(browser, phone);
+  const { context, page, errors } = await freshPage(story.browser, phone);
   await openDemo(page);
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "Halls" }).click();
   await page.getByRole("link", { name: "Compare halls for a class" }).click();

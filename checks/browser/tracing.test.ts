@@ -1,24 +1,13 @@
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
-import { openChromium, phone } from "./chromium.ts";
-import { forget, type RunningServer, startServer } from "./hallful-server.ts";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { afterEach, expect, test } from "vitest";
+import { phone } from "./chromium.ts";
+import { storyServer } from "./story-server.ts";
 import { atHalls, expectSound, hallsOnServer, loseSignal, ownErrors } from "./measuring-story.ts";
 
-let browser: Browser;
-let server: RunningServer;
+const story = storyServer();
 let context: BrowserContext;
 let page: Page;
 let errors: string[] = [];
-
-beforeAll(async () => {
-  [browser, server] = await Promise.all([openChromium(), startServer()]);
-});
-
-afterAll(async () => {
-  await browser.close();
-  await server.stop();
-  forget(server.data);
-});
 
 afterEach(async () => {
   expect(ownErrors(errors)).toEqual([]);
@@ -26,13 +15,13 @@ afterEach(async () => {
 });
 
 async function begin(options: BrowserContextOptions): Promise<void> {
-  ({ context, page, errors } = await atHalls(browser, server, options));
+  ({ context, page, errors } = await atHalls(story.browser, story.server, options));
 }
 
 const button = (name: string | RegExp) => page.getByRole("button", { name, exact: true });
 const box = (name: string) => page.getByRole("textbox", { name, exact: true });
 
-const halls = () => hallsOnServer(page, server);
+const halls = () => hallsOnServer(page, story.server);
 
 /** A plan of 8 × 12 m at 50 points to the metre, its corner A at (150, 700), drawn in the browser as a picture. */
 async function planPhoto(): Promise<Buffer> {

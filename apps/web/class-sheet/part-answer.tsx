@@ -39,7 +39,7 @@ function Ready({ part, old }: ReadyProps) {
           A field below cannot be read; this still rests on its last good figure.
         </p>
       ) : null}
-      {part.restsOn === "" ? null : <p className="rests-on">{guessWords(part.restsOn, part.guesses)}</p>}
+      {part.restsOn === "" ? null : <p className="rests-on">{guessWords(part.restsOn, part.guessNames)}</p>}
     </div>
   );
 }
