@@ -1,5 +1,5 @@
 import { survivalOf } from "#kernels/survival";
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { simulateRoll } from "#testing";
