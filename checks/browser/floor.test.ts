@@ -34,6 +34,8 @@ const corner = (name: string) => page.getByRole("button", { name: new RegExp(`^C
 const wall = (name: string) => page.getByRole("button", { name: new RegExp(`^Wall ${name},`) });
 
 test("a wall dragged with the mouse changes the mats, and undo brings them back", async () => {
+  // a mouse reaches only what is on the screen
+  await wall("B–C").scrollIntoViewIfNeeded();
   const box = await wall("B–C").boundingBox();
   if (box === null) throw new Error("the wall is not drawn");
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);

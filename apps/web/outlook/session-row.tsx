@@ -29,7 +29,7 @@ export const SessionRow = memo(function SessionRow({ at, session, locale, put, t
       ...before,
       sessions: before.sessions.map((it, other) => (other === at ? next : it)),
     }));
-  const optional = (name: "capacity" | "turnedAway" | "newcomers", value: number | undefined) => {
+  const optional = (name: "capacity" | "turnedAway" | "newcomers" | "waiting", value: number | undefined) => {
     const { [name]: _, ...others } = session;
     set(value === undefined ? others : { ...others, [name]: value });
   };
@@ -71,6 +71,14 @@ export const SessionRow = memo(function SessionRow({ at, session, locale, put, t
         none={undefined}
         value={session.newcomers}
         put={(newcomers) => optional("newcomers", newcomers)}
+      />
+      <OptionalNumberField<undefined>
+        path={`${path}.waiting`}
+        label={locale === "en-US" ? "Waitlist" : "Waiting list"}
+        range={PEOPLE}
+        none={undefined}
+        value={session.waiting}
+        put={(waiting) => optional("waiting", waiting)}
       />
       <TickField
         label="Cancelled"

@@ -43,12 +43,10 @@ export function HallPage() {
       <div className="page-head">
         <PageTitle tab={name}>{name}</PageTitle>
         <UsedBy names={used} />
-        <p className="no-print">
+        <p className="row no-print">
           <Link to="/practice/$practice/halls/$id/hall-sheet" params={{ practice: id, id: hall }}>
             Hall sheet
           </Link>
-        </p>
-        <p>
           <Link to="/practice/$practice/halls/$id/measure" params={{ practice: id, id: hall }}>
             Measure this hall
           </Link>
