@@ -2,11 +2,9 @@ import { type ArrangedMatPlan, type BestSight, type Hall, setOutInWords } from "
 import type { LengthUnits } from "#core/words";
 import { useId, useState } from "react";
 import { readNumber } from "../fields/read-number.ts";
-import { PlanPicture } from "../floor/plan-picture.tsx";
 import { Show } from "../parts/show.tsx";
 import type { BestSightJob } from "./best-sight-worker.ts";
-import { MarkKey } from "./mark-key.tsx";
-import { CrossedMats } from "./mat-marks.tsx";
+import { SightPicture } from "./sight-picture.tsx";
 import { StepButtons } from "./step-buttons.tsx";
 import { useSteps } from "./use-steps.ts";
 
@@ -72,21 +70,7 @@ function BestPlan({ hall, found: { plan, sight }, units }: BestPlanProps) {
       <figcaption>
         <strong>For sight only.</strong> The hall’s own plan stays as it is.
       </figcaption>
-      <PlanPicture
-        hall={hall}
-        plan={plan}
-        units={units}
-        says={`${sight.hidden.length} that do not see the teacher are crossed`}
-        renderAbove={(view) => (
-          <CrossedMats
-            mat={hall.mat}
-            mats={plan.mats}
-            marked={sight.hidden.map((it) => it.mat)}
-            view={view}
-          />
-        )}
-      />
-      {sight.hidden.length > 0 && <MarkKey marks={[{ kind: "cross", says: "does not see the teacher" }]} />}
+      <SightPicture hall={hall} plan={plan} units={units} sight={sight} />
       <Show summary="Set these mats out with a tape">
         <ul className="set-out">
           {setOutInWords(plan, units).map((says) => (

@@ -1,9 +1,7 @@
 import type { ArrangedMatPlan, Hall, Sight } from "#core/hall";
 import { formatLength, type LengthUnits } from "#core/words";
-import { PlanPicture } from "../floor/plan-picture.tsx";
 import { BestSightFinder } from "./best-sight-finder.tsx";
-import { MarkKey } from "./mark-key.tsx";
-import { CrossedMats } from "./mat-marks.tsx";
+import { SightPicture } from "./sight-picture.tsx";
 import { Question } from "./question.tsx";
 
 type Props = {
@@ -31,23 +29,7 @@ export function SightQuestion({ hall, plan, units, sight }: Props) {
             </p>
           </div>
           <div className="stack-close">
-            <PlanPicture
-              hall={hall}
-              plan={plan}
-              units={units}
-              says={`${sight.hidden.length} that do not see the teacher are crossed`}
-              renderAbove={(view) => (
-                <CrossedMats
-                  mat={hall.mat}
-                  mats={plan.mats}
-                  marked={sight.hidden.map((it) => it.mat)}
-                  view={view}
-                />
-              )}
-            />
-            {sight.hidden.length > 0 && (
-              <MarkKey marks={[{ kind: "cross", says: "does not see the teacher" }]} />
-            )}
+            <SightPicture hall={hall} plan={plan} units={units} sight={sight} />
           </div>
         </div>
       )}
