@@ -22,4 +22,21 @@ export {
   startContract,
 } from "./contracts.ts";
 export type { Papers } from "./papers.ts";
+export {
+  type Actor,
+  type Appended,
+  actors,
+  type KeptEvent,
+  type KeptPosting,
+  type KeptStream,
+  type ListOrder,
+  type PostingsOrder,
+  type RecordCommit,
+  type RecordStore,
+  type SealedWrite,
+  type StreamKind,
+  type StreamName,
+  type StreamWrite,
+  streamKinds,
+} from "./record.ts";
 export type { Change, Commit, Kept, PracticeWhole, Store } from "./store.ts";
