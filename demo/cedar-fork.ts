@@ -17,4 +17,5 @@ export const cedarFork: DemoPractice = {
   halls: [{ id: "grange-hall", document: grangeHall }],
   classes: [{ id: "monday-after-work", document: mondayAfterWork }],
   happened: [],
+  plans: [],
 };

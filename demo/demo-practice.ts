@@ -10,4 +10,6 @@ export type DemoPractice = {
   readonly classes: readonly { readonly id: string; readonly document: ClassDocument }[];
   /** what really happened, by the id of the class */
   readonly happened: readonly { readonly id: string; readonly document: HappenedDocument }[];
+  /** what she plans as a whole: "week", "year", "money" */
+  readonly plans: readonly { readonly id: string; readonly document: Readonly<Record<string, unknown>> }[];
 };

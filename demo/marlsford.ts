@@ -32,4 +32,5 @@ export const marlsford: DemoPractice = {
     { id: "tuesday-evening", document: tuesdayHappened },
     { id: "thursday-beginners", document: thursdayHappened },
   ],
+  plans: [],
 };

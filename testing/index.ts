@@ -2,7 +2,7 @@ export { aHall, aHallDocument } from "./a-hall.ts";
 export { aHallSheet } from "./a-hall-sheet.ts";
 export { built } from "./built.ts";
 export { comingPeople, type ComingPerson, weeklyPeople } from "./coming-people.ts";
-export { oldDataFileVersion1 } from "./old-data-file.ts";
+export { oldDataFileVersion1, oldDataFileVersion2 } from "./old-data-file.ts";
 export { randomConvexFloors, randomHalls, randomLs, randomOutlines, randomRooms } from "./random-halls.ts";
 export { figureOf, marksOf, textsOf, wordsOfPaper } from "./paper-marks.ts";
 export { readPdf, wordsOfPage } from "./read-pdf.ts";

@@ -27,3 +27,23 @@ export function oldDataFileVersion1(file: string): void {
   `);
   database.close();
 }
+
+/** The same file as version 2 wrote it: with a class and what happened in it, and no plans yet. */
+export function oldDataFileVersion2(file: string): void {
+  oldDataFileVersion1(file);
+  const database = new Database(file);
+  database.exec(`
+    create table happened (practice text not null, id text not null, version integer not null,
+      document text not null, constraint happened_key primary key (practice, id),
+      constraint happened_class foreign key (practice, id) references class (practice, id)
+      on delete cascade) strict;
+    insert into class values ('oriel', 'tuesday', 1, '{"name":"Tuesday","weekday":2,"start":"18:30",
+      "minutes":{"setUp":10,"class":60,"packDown":10,"travel":0,"preparation":0,"admin":0},
+      "costs":{"travel":"0","music":"0","cover":"0","other":"0","perHead":"0"},
+      "prices":{"single":"10","passes":[]},"mix":{"single":1},"heads":8,
+      "year":{"from":"2026-09-01","until":"2027-07-31","closures":[],"fixedPerYear":"0"}}');
+    insert into happened values ('oriel', 'tuesday', 4, '{"sessions":[]}');
+    pragma user_version = 2;
+  `);
+  database.close();
+}

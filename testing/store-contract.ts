@@ -1,4 +1,4 @@
-import type { Commit, Store } from "#app/ports";
+import type { Commit, PlanDocument, Store } from "#app/ports";
 import type { Result } from "#core/words";
 import { marlsford } from "#demo";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -21,6 +21,10 @@ function hallSaved(action: string, from: number, name: string): Commit {
 
 function happenedSaved(action: string, from: number, id: string): Commit {
   return { action, practice: "oriel", changes: [{ kind: "happened", id, from, document: happened }] };
+}
+
+function planSaved(action: string, id: string, from: number, document: PlanDocument): Commit {
+  return { action, practice: "oriel", changes: [{ kind: "plan", id, from, document }] };
 }
 
 function removal(action: string, from: number): Commit {
@@ -57,6 +61,7 @@ export function storeContract(kind: string, open: () => Promise<Store>): void {
           halls: [{ id: "barn", version: 1, document: hall }],
           classes: [{ id: "tuesday", version: 1, document: course }],
           happened: [],
+          plans: [],
         },
       });
     });
@@ -80,6 +85,26 @@ export function storeContract(kind: string, open: () => Promise<Store>): void {
     it("keeps nothing that happened in a class that is not there", async () => {
       await store.commit(opened);
       expect(codes(await store.commit(happenedSaved("action-one", 0, "tuesday")))).toEqual(["not-found"]);
+    });
+
+    it("keeps a plan of the practice as it is, a version for each save, beside the other plans", async () => {
+      await store.commit(opened);
+      const week = { places: [{ id: "home", name: "Home ü" }], own: [], later: { than: ["this"] } };
+      expect(codes(await store.commit(planSaved("action-one", "week", 0, { own: [] })))).toEqual([]);
+      expect(codes(await store.commit(planSaved("action-two", "week", 1, week)))).toEqual([]);
+      expect(codes(await store.commit(planSaved("action-three", "year", 0, {})))).toEqual([]);
+      expect(codes(await store.commit(planSaved("action-four", "week", 1, {})))).toEqual([
+        "changed-elsewhere",
+      ]);
+      const whole = await store.whole("oriel");
+      expect(whole.ok && whole.value.plans).toEqual([
+        { id: "week", version: 2, document: week },
+        { id: "year", version: 1, document: {} },
+      ]);
+    });
+
+    it("keeps no plan of a practice that was never opened", async () => {
+      expect(codes(await store.commit(planSaved("action-one", "week", 0, {})))).toEqual(["not-found"]);
     });
 
     it("counts versions and keeps the last document", async () => {

@@ -4,7 +4,7 @@ import type { Transaction } from "kysely";
 import type { Tables } from "./tables.ts";
 
 type Key = { readonly practice: string; readonly id: string; readonly from: number };
-type Table = "hall" | "class" | "happened";
+type Table = "hall" | "class" | "happened" | "plan";
 
 /**
  * One change as one conditional statement: the database compares versions, so that no reading before the
@@ -20,6 +20,7 @@ export async function applyChange(
       return savePractice(transaction, practice, change.from, JSON.stringify(change.document));
     case "hall":
     case "class":
+    case "plan":
       return save(transaction, change.kind, { ...change, practice }, JSON.stringify(change.document));
     case "happened":
       return saveHappened(transaction, { ...change, practice }, JSON.stringify(change.document));
@@ -130,6 +131,7 @@ const CALLED: Readonly<Record<Table | "practice", string>> = {
   hall: "hall",
   class: "class",
   happened: "record of what happened",
+  plan: "plan",
 };
 
 function changed(table: Table | "practice", id: string, from: number) {

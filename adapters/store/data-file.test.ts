@@ -11,7 +11,7 @@ import { join } from "node:path";
 import type { Commit, Store } from "#app/ports";
 import type { Result } from "#core/words";
 import { marlsford } from "#demo";
-import { oldDataFileVersion1, temporaryFolder } from "#testing";
+import { oldDataFileVersion1, oldDataFileVersion2, temporaryFolder } from "#testing";
 import Database from "better-sqlite3";
 import { sql } from "kysely";
 import { describe, expect, it } from "vitest";
@@ -82,6 +82,24 @@ describe("a data file", () => {
     const [hall] = whole.ok ? whole.value.halls : [];
     expect(hall).toMatchObject({ id: "loft", version: 2 });
     expect(hall?.document).toMatchObject({ name: "Loft", fixtures: [], axis: "auto", teacher: null });
+    await store.close();
+  });
+
+  it("of version 2 is read with all that was in it, and takes plans", async () => {
+    const file = join(temporaryFolder(), "practice.sqlite");
+    oldDataFileVersion2(file);
+    const store = await opened(file);
+    const plan = { kind: "plan", id: "week", from: 0, document: { own: [] } } as const;
+    expect(codes(await store.commit({ action: "action-plan", practice: "oriel", changes: [plan] }))).toEqual(
+      [],
+    );
+    const whole = await store.whole("oriel");
+    expect(whole.ok && whole.value).toMatchObject({
+      halls: [{ id: "loft" }],
+      classes: [{ id: "tuesday", version: 1 }],
+      happened: [{ id: "tuesday", version: 4, document: { sessions: [] } }],
+      plans: [{ id: "week", version: 1, document: { own: [] } }],
+    });
     await store.close();
   });
 

@@ -16,6 +16,7 @@ export const SQLITE_TABLE_END: TableEnd = sql`strict`;
 export const migrations: readonly Migration[] = [
   { version: 1, up: practicesHallsAndClasses },
   { version: 2, up: whatHappened },
+  { version: 3, up: plans },
 ];
 
 export function newestVersion(): number {
@@ -56,6 +57,11 @@ async function whatHappened(database: Kysely<never>, end: TableEnd): Promise<voi
     )
     .modifyEnd(end)
     .execute();
+}
+
+/** What a practice plans as a whole: its week, its year, its money. */
+async function plans(database: Kysely<never>, end: TableEnd): Promise<void> {
+  await documentTable(database, "plan", end);
 }
 
 async function documentTable(database: Kysely<never>, table: string, end: TableEnd): Promise<void> {

@@ -1,4 +1,4 @@
-import type { Commit, Kept, PracticeWhole, Store } from "#app/ports";
+import { type Commit, type Kept, planDocumentSchema, type PracticeWhole, type Store } from "#app/ports";
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
 import { happenedSchema } from "#core/outlook";
@@ -66,11 +66,23 @@ function whole(database: Kysely<Tables>, id: string): Promise<Result<PracticeWho
     const rowsHappened = await documents(transaction, "happened", id);
     const happened = readRows("happened", rowsHappened, happenedSchema);
     if (!happened.ok) return happened;
-    return good({ practice: found, halls: halls.value, classes: classes.value, happened: happened.value });
+    const plans = readRows("plan", await documents(transaction, "plan", id), planDocumentSchema);
+    if (!plans.ok) return plans;
+    return good({
+      practice: found,
+      halls: halls.value,
+      classes: classes.value,
+      happened: happened.value,
+      plans: plans.value,
+    });
   });
 }
 
-function documents(transaction: Transaction<Tables>, table: "hall" | "class" | "happened", practice: string) {
+function documents(
+  transaction: Transaction<Tables>,
+  table: "hall" | "class" | "happened" | "plan",
+  practice: string,
+) {
   return transaction.selectFrom(table).selectAll().where("practice", "=", practice).orderBy("id").execute();
 }
 

@@ -14,6 +14,8 @@ export type Tables = {
   class: DocumentTable;
   /** what really happened; its id is that of the class, with which it goes */
   happened: DocumentTable;
+  /** what the practice plans as a whole: "week", "year", "money" */
+  plan: DocumentTable;
   /** one row for each action that was done, so that doing it twice does it once */
   action: {
     practice: string;

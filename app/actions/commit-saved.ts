@@ -1,4 +1,4 @@
-import type { Change, Saved, Store } from "#app/ports";
+import type { Change, PlanDocument, Saved, Store } from "#app/ports";
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
 import type { HappenedDocument } from "#core/outlook";
@@ -8,7 +8,7 @@ type Ask = { readonly action: string; readonly practice: string; readonly id: st
 
 /** Commits the one change of a save and answers the document as it is kept now. */
 export async function commitSaved<
-  Document extends PracticeDocument | HallDocument | ClassDocument | HappenedDocument,
+  Document extends PracticeDocument | HallDocument | ClassDocument | HappenedDocument | PlanDocument,
 >(store: Store, ask: Ask, read: ReadDocument<Document>, change: Change): Promise<Result<Saved<Document>>> {
   const done = await store.commit({ action: ask.action, practice: ask.practice, changes: [change] });
   if (!done.ok) return done;

@@ -1,6 +1,7 @@
 export { checkClass } from "./check-class.ts";
 export { checkHall } from "./check-hall.ts";
 export { checkHappened } from "./check-happened.ts";
+export { checkPlan } from "./check-plan.ts";
 export { importClass } from "./import-class.ts";
 export { type ImportAsk, importHall } from "./import-hall.ts";
 export { type OpenPracticeOrder, openPractice, type PracticeStartDocuments } from "./open-practice.ts";
@@ -11,4 +12,5 @@ export { type RemoveAskOf, removeHall } from "./remove-hall.ts";
 export { saveClass } from "./save-class.ts";
 export { type SaveAskOf, saveHall } from "./save-hall.ts";
 export { saveHappened } from "./save-happened.ts";
+export { savePlan } from "./save-plan.ts";
 export { type SavePracticeAsk, savePractice } from "./save-practice.ts";

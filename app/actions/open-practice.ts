@@ -1,4 +1,4 @@
-import type { Change, PracticeWhole, Store } from "#app/ports";
+import type { Change, PlanDocument, PracticeWhole, Store } from "#app/ports";
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
 import type { HappenedDocument } from "#core/outlook";
@@ -12,6 +12,7 @@ export type PracticeStartDocuments = {
   readonly halls: readonly { readonly id: string; readonly document: HallDocument }[];
   readonly classes: readonly { readonly id: string; readonly document: ClassDocument }[];
   readonly happened: readonly { readonly id: string; readonly document: HappenedDocument }[];
+  readonly plans: readonly { readonly id: string; readonly document: PlanDocument }[];
 };
 
 export type OpenPracticeOrder = {
@@ -31,6 +32,7 @@ export async function openPractice(store: Store, order: OpenPracticeOrder): Prom
     ...order.start.halls.map((hall) => ({ kind: "hall", from: 0, ...hall }) as const),
     ...order.start.classes.map((it) => ({ kind: "class", from: 0, ...it }) as const),
     ...order.start.happened.map((it) => ({ kind: "happened", from: 0, ...it }) as const),
+    ...order.start.plans.map((plan) => ({ kind: "plan", from: 0, ...plan }) as const),
   ];
   const done = await store.commit({ action: order.action, practice: order.id, changes });
   return done.ok ? store.whole(order.id) : done;

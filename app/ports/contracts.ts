@@ -3,6 +3,7 @@ import { type HallDocument, hallDocumentSchema } from "#core/hall";
 import { type HappenedDocument, happenedSchema } from "#core/outlook";
 import { type PracticeDocument, practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
+import { type PlanDocument, planDocumentSchema } from "./plan.ts";
 
 /**
  * What the server and whoever asks it agree on. A document comes in unread ("unknown"), because the core
@@ -25,6 +26,7 @@ const keptPractice = z.object({ id, version, document: practiceDocumentSchema })
 const keptHall = z.object({ id, version, document: hallDocumentSchema });
 const keptClass = z.object({ id, version, document: classDocumentSchema });
 const keptHappened = z.object({ id, version, document: happenedSchema });
+const keptPlan = z.object({ id, version, document: planDocumentSchema });
 
 /** GET /api/practices */
 export const practicesContract = z.object({ practices: z.array(keptPractice).readonly() });
@@ -36,6 +38,7 @@ export const practiceWholeContract = z.object({
   halls: z.array(keptHall).readonly(),
   classes: z.array(keptClass).readonly(),
   happened: z.array(keptHappened).readonly().describe("by the id of the class"),
+  plans: z.array(keptPlan).readonly().describe("of the practice as a whole: week, year, money"),
 });
 export type PracticeWholeAnswer = z.output<typeof practiceWholeContract>;
 
@@ -56,7 +59,7 @@ export type OpenPracticeAsk = {
   readonly document?: PracticeDocument;
 };
 
-/** PUT of a practice, a hall, a class or what happened in it */
+/** PUT of a practice, a hall, a class, what happened in it, or a plan */
 export const saveContract = z.object({ action, from, document: z.unknown() });
 export type SaveAsk<Document> = {
   readonly action: string;
@@ -72,10 +75,13 @@ export const savedPracticeContract = keptPractice.extend({ unused });
 export const savedHallContract = keptHall.extend({ unused });
 export const savedClassContract = keptClass.extend({ unused });
 export const savedHappenedContract = keptHappened.extend({ unused });
+export const savedPlanContract = keptPlan.extend({ unused });
 export const removedContract = z.object({ removed: id });
 
 /** A save answers the document as it was stored, with what was left out of it. */
-export type Saved<Document extends PracticeDocument | HallDocument | ClassDocument | HappenedDocument> = {
+export type Saved<
+  Document extends PracticeDocument | HallDocument | ClassDocument | HappenedDocument | PlanDocument,
+> = {
   readonly id: string;
   readonly version: number;
   readonly document: Document;

@@ -18,6 +18,7 @@ export {
   savedClassContract,
   savedHappenedContract,
   savedHallContract,
+  savedPlanContract,
   savedPracticeContract,
   startContract,
 } from "./contracts.ts";
@@ -39,4 +40,5 @@ export {
   type StreamWrite,
   streamKinds,
 } from "./record.ts";
+export { type PlanDocument, planDocumentSchema, type PlanId, planIds } from "./plan.ts";
 export type { Change, Commit, Kept, PracticeWhole, Store } from "./store.ts";

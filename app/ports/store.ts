@@ -2,6 +2,7 @@ import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
 import type { HappenedDocument } from "#core/outlook";
 import type { PracticeDocument, Result } from "#core/words";
+import type { PlanDocument } from "./plan.ts";
 
 /** A stored document: `version` counts its saves from 1. */
 export type Kept<Document> = { readonly id: string; readonly version: number; readonly document: Document };
@@ -12,6 +13,8 @@ export type PracticeWhole = {
   readonly classes: readonly Kept<ClassDocument>[];
   /** what really happened in a class, under the id of the class */
   readonly happened: readonly Kept<HappenedDocument>[];
+  /** what the practice plans as a whole, under "week", "year" and "money" */
+  readonly plans: readonly Kept<PlanDocument>[];
 };
 
 /**
@@ -28,6 +31,7 @@ export type Change =
       readonly from: number;
       readonly document: HappenedDocument;
     }
+  | { readonly kind: "plan"; readonly id: string; readonly from: number; readonly document: PlanDocument }
   | { readonly kind: "remove-hall"; readonly id: string; readonly from: number }
   | { readonly kind: "remove-class"; readonly id: string; readonly from: number };
 

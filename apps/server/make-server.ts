@@ -12,6 +12,7 @@ import { classRoutes } from "./routes/classes.ts";
 import { hallRoutes } from "./routes/halls.ts";
 import { healthRoute } from "./routes/health.ts";
 import { paperRoutes } from "./routes/papers.ts";
+import { planRoutes } from "./routes/plans.ts";
 import { practiceRoutes } from "./routes/practices.ts";
 import type { ServerWithContracts } from "./routes/server-with-contracts.ts";
 import { webFiles } from "./static-files.ts";
@@ -46,6 +47,7 @@ export async function makeServer(parts: ServerParts): Promise<ServerWithContract
   practiceRoutes(server, parts.store);
   hallRoutes(server, parts.store);
   classRoutes(server, parts.store);
+  planRoutes(server, parts.store);
   paperRoutes(server, parts.store, pdfPapers());
   server.get("/api/openapi.json", { schema: { hide: true } }, () => server.swagger());
   await webFiles(server, parts.web);

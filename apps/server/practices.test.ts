@@ -39,6 +39,7 @@ describe("the practices", () => {
       halls: [],
       classes: [],
       happened: [],
+      plans: [],
     });
   });
 
@@ -72,6 +73,70 @@ describe("the practices", () => {
     expect(saved.json()).toEqual({ id: "oriel", version: 2, document, unused: [] });
     const late = await put("/api/practices/oriel", { action: "action-0003", from: 1, document });
     expect([late.statusCode, codesOf(late)]).toEqual([409, ["changed-elsewhere"]]);
+  });
+});
+
+describe("a plan of the practice", () => {
+  const url = "/api/practices/oriel/plans/year";
+  const document = { from: "2026-09-01", notes: ["half term"] };
+
+  it("is saved, read back with the practice, and changed from the version that was seen", async () => {
+    const { put, get } = await trialDemo();
+    const saved = await put(url, { action: "action-0002", from: 0, document });
+    expect(saved.json()).toMatchObject({ id: "year", version: 1 });
+    const late = await put(url, { action: "action-0003", from: 0, document: {} });
+    expect([late.statusCode, codesOf(late)]).toEqual([409, ["changed-elsewhere"]]);
+    const whole = practiceWholeContract.parse((await get("/api/practices/oriel")).json());
+    expect(whole.plans.find(({ id }) => id === "year")?.version).toBe(1);
+  });
+
+  it("of the week is kept with what was left out filled in, and tells what nothing reads", async () => {
+    const { post, put } = await trialServer();
+    const week = { own: [{ class: "tuesday" }], wishs: [] };
+    const opened = { action: "action-0001", id: "oriel", start: "empty" };
+    await post("/api/practices", opened);
+    const saved = await put("/api/practices/oriel/plans/week", {
+      action: "action-0002",
+      from: 0,
+      document: week,
+    });
+    expect(saved.json()).toMatchObject({
+      version: 1,
+      unused: ["wishs"],
+      document: {
+        home: "home",
+        own: [{ class: "tuesday", fixed: false, out: false }],
+        limits: { freeDays: 1 },
+      },
+    });
+    const nowhere = await put("/api/practices/nobody/plans/week", {
+      action: "action-0002",
+      from: 0,
+      document: week,
+    });
+    expect([nowhere.statusCode, codesOf(nowhere)]).toEqual([404, ["not-found"]]);
+  });
+
+  it("is one of three, an object, and of a size that can be meant", async () => {
+    const { put } = await trialDemo();
+    const tries = [
+      ["/api/practices/oriel/plans/decade", document],
+      [url, ["a list"]],
+      [url, { notes: "x".repeat(950_000) }],
+      ["/api/practices/oriel/plans/week", { limits: { freeDays: "two" } }],
+    ] as const;
+    const codes = await Promise.all(
+      tries.map(async ([where, it], at) => {
+        const refused = await put(where, { action: `action-100${at}`, from: 0, document: it });
+        return [refused.statusCode, ...codesOf(refused)];
+      }),
+    );
+    expect(codes).toEqual([
+      [422, "plan-unknown"],
+      [422, "document-wrong-kind"],
+      [422, "plan-too-large"],
+      [422, "document-wrong-kind"],
+    ]);
   });
 });
 

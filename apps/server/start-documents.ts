@@ -12,7 +12,7 @@ export function startDocuments(start: PracticeStart, document: unknown): Practic
 function documentsOf(start: PracticeStart): PracticeStartDocuments {
   switch (start) {
     case "empty":
-      return { practice: emptyPractice, halls: [], classes: [], happened: [] };
+      return { practice: emptyPractice, halls: [], classes: [], happened: [], plans: [] };
     case "demo-marlsford":
       return marlsford;
     case "demo-cedar-fork":

@@ -73,6 +73,7 @@ describe("the description of the server", () => {
       "/api/practices/{practice}/classes/{id}/happened",
       "/api/practices/{practice}/halls/{id}",
       "/api/practices/{practice}/halls/{id}/hall-sheet.pdf",
+      "/api/practices/{practice}/plans/{id}",
     ]);
     const references = [...answer.body.matchAll(/"\$ref":"#\/components\/schemas\/([^"]+)"/g)].map(
       (it) => it[1],

@@ -14,5 +14,6 @@ export type {
   TargetJson,
   WeekJson,
 } from "./week-json.ts";
+export { type WeekPlan, weekPlanSchema } from "./week-plan.ts";
 export { weekProgramme } from "./week-programme.ts";
 export type { Week } from "./week-types.ts";

@@ -60,6 +60,12 @@ export function documentIn<K extends Kind>(
 
 const gone = problem("not-found", "", "The practice is no longer on the server.", "Go to your practices.");
 
-function listOf(whole: PracticeWhole, kind: Exclude<Kind, "details">): readonly { readonly id: string }[] {
-  return whole[kind];
+/** The documents of one kind in a practice. */
+export function listOf(
+  whole: PracticeWhole,
+  kind: Exclude<Kind, "details">,
+): readonly { readonly id: string }[] {
+  // a copy that this device kept of an older server has no plans
+  const listed: readonly { readonly id: string }[] | undefined = whole[kind];
+  return listed ?? [];
 }

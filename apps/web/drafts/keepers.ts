@@ -1,8 +1,8 @@
 import type { QueryClient } from "@tanstack/react-query";
-import type { PracticeWhole } from "#app/ports";
+import type { PlanDocument, PracticeWhole } from "#app/ports";
 import type { HappenedDocument } from "#core/outlook";
 import { bad } from "#core/words";
-import { documentIn, fetchDocument, saveDocument } from "../api/documents.ts";
+import { documentIn, fetchDocument, listOf, saveDocument } from "../api/documents.ts";
 import { newId } from "../api/new-id.ts";
 import { type Heard, practiceQuery } from "../api/practices.ts";
 import { type Draft, newDraft, openDraft } from "./draft.ts";
@@ -34,12 +34,17 @@ export function keeperFor<K extends Kind>(
   return opened === null ? null : startKeeper(queries, practice, kind, id, opened);
 }
 
-/** A class that never met has a record with nothing in it: no save is owed before something happened. */
+/**
+ * A class that never met has a record with nothing in it, and a practice that planned nothing an empty plan: no save
+ * is owed before something is written.
+ */
 function blank<K extends Kind>(kind: K): Draft<Documents[K]> | null {
-  if (kind !== "happened") return null;
-  const nothing: HappenedDocument = { sessions: [] };
+  if (kind !== "happened" && kind !== "plans") return null;
+  const nothing: HappenedDocument | PlanDocument = kind === "happened" ? { sessions: [] } : {};
   // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the kind was asked
-  return openDraft(0, nothing) as Draft<HappenedDocument | Documents[K]> as Draft<Documents[K]>;
+  return openDraft(0, nothing) as Draft<HappenedDocument | PlanDocument | Documents[K]> as Draft<
+    Documents[K]
+  >;
 }
 
 /** Opens a document that does not exist yet and begins to save it. */
@@ -73,7 +78,7 @@ function startKeeper<K extends Kind>(
     {
       send: (sending) => {
         const currency = knownVersion(queries, practice, "details", practice)?.document.currency;
-        const unsound = unsoundness(kind, sending.document, currency);
+        const unsound = unsoundness(kind, id, sending.document, currency);
         return unsound.length > 0
           ? Promise.resolve(bad(...unsound))
           : saveDocument(practice, kind, id, sending);
@@ -115,7 +120,7 @@ function withKept(
   kind: Kind,
   kept: { readonly id: string; readonly version: number; readonly document: Documents[Kind] },
 ): PracticeWhole {
-  const listed = kind === "details" ? [] : whole[kind];
+  const listed = kind === "details" ? [] : listOf(whole, kind);
   const changed = kind === "details" ? kept : [...listed.filter((it) => it.id !== kept.id), kept];
   return { ...whole, [kind === "details" ? "practice" : kind]: changed };
 }

@@ -1,3 +1,4 @@
+import type { PlanDocument } from "#app/ports";
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
 import type { HappenedDocument } from "#core/outlook";
@@ -11,6 +12,8 @@ export type Documents = {
   readonly classes: ClassDocument;
   /** what really happened, under the id of the class */
   readonly happened: HappenedDocument;
+  /** what the practice plans as a whole, under "week", "year" and "money" */
+  readonly plans: PlanDocument;
   readonly details: PracticeDocument;
 };
 export type Kind = keyof Documents;

@@ -1,4 +1,4 @@
-import { checkClass, checkHall, checkHappened } from "#app/actions";
+import { checkClass, checkHall, checkHappened, checkPlan } from "#app/actions";
 import { type CurrencyCode, isCurrency, type Problem, type Result } from "#core/words";
 import type { Documents, Kind } from "./kept-drafts.ts";
 
@@ -8,16 +8,21 @@ import type { Documents, Kind } from "./kept-drafts.ts";
  */
 export function unsoundness<K extends Kind>(
   kind: K,
+  id: string,
   document: Documents[K],
   currency: string | undefined,
 ): readonly Problem[] {
+  if (kind === "plans") return problemsOf(checkPlan(id, document));
   if (kind === "details" || currency === undefined || !isCurrency(currency)) return [];
-  const checked = checkOf(kind)(document, currency);
+  return problemsOf(checkOf(kind)(document, currency));
+}
+
+function problemsOf(checked: Result<unknown>): readonly Problem[] {
   return checked.ok ? [] : checked.problems;
 }
 
 function checkOf(
-  kind: Exclude<Kind, "details">,
+  kind: Exclude<Kind, "details" | "plans">,
 ): (document: unknown, currency: CurrencyCode) => Result<unknown> {
   switch (kind) {
     case "halls":

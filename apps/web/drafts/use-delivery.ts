@@ -4,7 +4,7 @@ import { practiceQuery } from "../api/practices.ts";
 import { keeperFor, knownVersion } from "./keepers.ts";
 import { keptDraft, keptDraftIds } from "./kept-drafts.ts";
 
-const kinds = ["halls", "classes", "happened"] as const;
+const kinds = ["halls", "classes", "happened", "plans"] as const;
 
 /**
  * Sends what an earlier visit left unsent on this device, on whatever page of the practice she is: a hall that was
