@@ -1,8 +1,16 @@
 // Clock changes of Europe/London, America/New_York and America/Chicago in 2026 and 2027, from the zone rules (IANA time
 // zone database, files europe and northamerica, rules EU and US), read there; the local times beside
-// them are worked out from those rules by hand.
-import { beforeStart, readPlainDate, readPlainTime, zonedStart } from "#kernels/calendar";
-import type { Temporal } from "temporal-polyfill";
+// them are worked out from those rules by hand. The dates of the other years are the last Sundays of March
+// and October, and the second Sunday of March and first of November, by the same rules.
+import {
+  beforeStart,
+  clockChanges,
+  clockOn,
+  readPlainDate,
+  readPlainTime,
+  zonedStart,
+} from "#kernels/calendar";
+import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
 
 function start(date: string, time: string, zone: string): Temporal.ZonedDateTime {
@@ -46,4 +54,49 @@ test("over the autumn change 24 hours before is an hour later by the clock", () 
   const sunday = start("2026-10-25", "18:00", "Europe/London");
   expect(localClock(beforeStart(sunday, { hours: 24 }))).toBe("2026-10-24T19:00");
   expect(localClock(beforeStart(sunday, { days: 1 }))).toBe("2026-10-24T18:00");
+});
+
+const CHANGES = {
+  "Europe/London": [
+    ["2024-03-31", "2024-10-27"],
+    ["2025-03-30", "2025-10-26"],
+    ["2026-03-29", "2026-10-25"],
+    ["2027-03-28", "2027-10-31"],
+    ["2028-03-26", "2028-10-29"],
+    ["2029-03-25", "2029-10-28"],
+    ["2030-03-31", "2030-10-27"],
+  ],
+  "America/Chicago": [
+    ["2024-03-10", "2024-11-03"],
+    ["2025-03-09", "2025-11-02"],
+    ["2026-03-08", "2026-11-01"],
+    ["2027-03-14", "2027-11-07"],
+    ["2028-03-12", "2028-11-05"],
+    ["2029-03-11", "2029-11-04"],
+    ["2030-03-10", "2030-11-03"],
+  ],
+} as const;
+
+const day = (text: string): Temporal.PlainDate => Temporal.PlainDate.from(text);
+
+test.each(Object.entries(CHANGES))(
+  "the clocks of %s change twice in each year, by an hour",
+  (zone, years) => {
+    const found = clockChanges(day("2024-01-01"), day("2030-12-31"), zone);
+    expect(found.map(({ date }) => String(date))).toEqual(years.flat());
+    expect(found.map(({ minutes }) => minutes)).toEqual(years.flatMap(() => [60, -60]));
+  },
+);
+
+test.each([
+  ["2026-03-29", "01:30", "Europe/London", "never", "2026-03-29T01:30:00Z"],
+  ["2026-03-29", "00:59", "Europe/London", "once", "2026-03-29T00:59:00Z"],
+  ["2026-03-29", "02:00", "Europe/London", "once", "2026-03-29T01:00:00Z"],
+  ["2026-10-25", "01:30", "Europe/London", "twice", "2026-10-25T00:30:00Z"],
+  ["2026-10-25", "02:00", "Europe/London", "once", "2026-10-25T02:00:00Z"],
+  ["2026-03-08", "02:30", "America/Chicago", "never", "2026-03-08T08:30:00Z"],
+  ["2026-11-01", "01:30", "America/Chicago", "twice", "2026-11-01T06:30:00Z"],
+])("on %s at %s the clocks of %s show it %s", (date, time, zone, shown, instant) => {
+  const read = clockOn(day(date), Temporal.PlainTime.from(time), zone);
+  expect([read.shown, read.start.toInstant().toString()]).toEqual([shown, instant]);
 });

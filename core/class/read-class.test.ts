@@ -1,6 +1,6 @@
+import { easterSunday } from "#kernels/calendar";
 import { currencyCodes, type PracticeDocument } from "#core/words";
 import { expect, test } from "vitest";
-import { easterSunday } from "./easter-sunday.ts";
 import { emptyClass } from "./empty-class.ts";
 import { guessName } from "./guess-names.ts";
 import { guessesBehind, guessesSentence, isGuess, markGuess, markKnown } from "./guesses.ts";

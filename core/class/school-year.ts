@@ -1,7 +1,7 @@
 import type { Locale } from "#core/words";
+import { easterSunday } from "#kernels/calendar";
 import { Temporal } from "temporal-polyfill";
 import type { ClassDocument } from "./class-document.ts";
-import { easterSunday } from "./easter-sunday.ts";
 
 type Year = Pick<ClassDocument["year"], "from" | "until" | "closures">;
 type Closures = Year["closures"];

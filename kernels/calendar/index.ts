@@ -1,9 +1,14 @@
 export { type Ahead, beforeStart } from "./before-start.ts";
+export { type ClockChange, clockChanges } from "./clock-changes.ts";
+export { type ClockOn, clockOn } from "./clock-on.ts";
 export { dateOfDay, dayNumber, dayNumberOf, weekdayOfDay } from "./day-number.ts";
 export { type DateSpan, spanCovering } from "./date-span.ts";
+export { easterSunday } from "./easter-sunday.ts";
+export { isoWeek } from "./iso-week.ts";
 export { monthKey } from "./month-key.ts";
 export { readPlainDate } from "./plain-date.ts";
 export { readPlainTime } from "./plain-time.ts";
+export { type RuleRead, ruleStarts } from "./rule-starts.ts";
 export { weeklyDates } from "./weekly-dates.ts";
 export { type WeeklyRecurrence, weeklyRecurrence } from "./weekly-recurrence.ts";
 export { isZone, zonedStart } from "./zoned-start.ts";
