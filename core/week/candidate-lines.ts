@@ -30,40 +30,49 @@ export type RejectedLine =
   | { readonly kind: "no room"; readonly candidate: number; readonly conflict: readonly Binding[] }
   | { readonly kind: "unknown"; readonly candidate: number };
 
-/** For each class of the week. A promise is let go of for the question. */
+/** For each class of the week. */
 export function chosenLines(search: WeekSearch, best: ChosenWeek): readonly ChosenLine[] {
-  const { week } = search;
-  const whole = countWeek(week, best.chosen);
-  return best.chosen.map((candidate) => {
-    const rest = countWeek(
-      week,
-      best.chosen.filter((at) => at !== candidate),
-    );
-    const candidates = week.candidates.map((one, at) => (at === candidate ? { ...one, fixed: false } : one));
-    const found = bestWeek(searchWith(search, { ...week, candidates }), {
-      goal: "leaves",
-      forbid: [candidate],
-    });
-    return {
-      candidate,
-      adds: whole.earns - rest.earns,
-      minutes: whole.minutes - rest.minutes,
-      evening: whole.evenings > rest.evenings,
-      day: whole.days > rest.days,
-      without: found.kind === "found" ? changed(best, found) : null,
-    };
-  });
+  return best.chosen.map((candidate) => chosenLine(search, best, candidate));
 }
 
-/** For each candidate left out: the best week with it in, exact, and so how much more it would have to bring. */
-export function rejectedLines(search: WeekSearch, best: ChosenWeek): readonly RejectedLine[] {
-  return search.week.candidates.flatMap((_, candidate): readonly RejectedLine[] => {
-    if (best.chosen.includes(candidate)) return [];
-    const found = bestWeek(search, { goal: "leaves", force: [candidate] });
-    if (found.kind === "found") return [{ kind: "lacks", candidate, change: changed(best, found) }];
-    const why = found.kind === "impossible" ? conflict(search, [candidate]) : null;
-    return [why === null ? { kind: "unknown", candidate } : { kind: "no room", candidate, conflict: why }];
+/** What one class of the week does for it. A promise is let go of for the question. */
+export function chosenLine(search: WeekSearch, best: ChosenWeek, candidate: number): ChosenLine {
+  const { week } = search;
+  const whole = countWeek(week, best.chosen);
+  const rest = countWeek(
+    week,
+    best.chosen.filter((at) => at !== candidate),
+  );
+  const candidates = week.candidates.map((one, at) => (at === candidate ? { ...one, fixed: false } : one));
+  const found = bestWeek(searchWith(search, { ...week, candidates }), {
+    goal: "leaves",
+    forbid: [candidate],
   });
+  return {
+    candidate,
+    adds: whole.earns - rest.earns,
+    minutes: whole.minutes - rest.minutes,
+    evening: whole.evenings > rest.evenings,
+    day: whole.days > rest.days,
+    without: found.kind === "found" ? changed(best, found) : null,
+  };
+}
+
+/** For each candidate left out. */
+export function rejectedLines(search: WeekSearch, best: ChosenWeek): readonly RejectedLine[] {
+  return notChosen(search, best).map((candidate) => rejectedLine(search, best, candidate));
+}
+
+export function notChosen({ week }: WeekSearch, { chosen }: ChosenWeek): readonly number[] {
+  return week.candidates.flatMap((_, candidate) => (chosen.includes(candidate) ? [] : [candidate]));
+}
+
+/** The best week with it in, exact, and so how much more it would have to bring; or what leaves no room for it. */
+export function rejectedLine(search: WeekSearch, best: ChosenWeek, candidate: number): RejectedLine {
+  const found = bestWeek(search, { goal: "leaves", force: [candidate] });
+  if (found.kind === "found") return { kind: "lacks", candidate, change: changed(best, found) };
+  const why = found.kind === "impossible" ? conflict(search, [candidate]) : null;
+  return why === null ? { kind: "unknown", candidate } : { kind: "no room", candidate, conflict: why };
 }
 
 type Found = {

@@ -37,7 +37,8 @@ export function weekFound(week: Week, solver: Solver, limits?: Limits): Result<W
   });
 }
 
-function noWeek(search: WeekSearch) {
+/** Why there is no week. Problems: "week-impossible", "week-not-found". */
+export function noWeek(search: WeekSearch) {
   const bindings = conflict(search);
   if (bindings === null) {
     const says = "The search was stopped before it found a week.";

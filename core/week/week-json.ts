@@ -1,13 +1,13 @@
-import { type AmountWriter, clockText, coinText, type PartLine } from "#core/price";
+import { type AmountWriter, coinText, type PartLine } from "#core/price";
 import { exactNumber } from "#core/words";
 import type { Change, ChosenLine, RejectedLine } from "./candidate-lines.ts";
-import type { DayWalk } from "./check-week.ts";
 import { countWeek } from "./check-week.ts";
+import type { Lightest } from "./lightest-week.ts";
 import type { TradePoint } from "./trade-off.ts";
 import type { WeekFound } from "./week-found.ts";
-import { guessedWays, weekSentences } from "./week-sentences.ts";
+import { type DayJson, type LoadJson, loadOf, weekHead } from "./week-head.ts";
+import { weekSentences } from "./week-sentences.ts";
 import type { Week } from "./week-types.ts";
-import { weekWorking } from "./week-working.ts";
 import { bindingWords, candidateAt } from "./week-words.ts";
 
 /** The answer for other programs: amounts are decimal strings, a year unless said; candidates stand by their ids. */
@@ -32,30 +32,6 @@ export type WeekJson = {
   /** ways worked out from the map, and the fields that the document marks */
   readonly guesses: readonly string[];
   readonly working: readonly PartLine[];
-};
-
-export type LoadJson = {
-  readonly classes: number;
-  readonly days: number;
-  readonly evenings: number;
-  readonly doorToDoorMinutes: number;
-};
-
-export type DayJson = {
-  readonly weekday: number;
-  readonly leaves: string;
-  readonly home: string;
-  readonly stops: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly place: string;
-    readonly start: string;
-    readonly end: string;
-    readonly fromHome: boolean;
-    readonly travelMinutes: number;
-    readonly km: number;
-    readonly waitingMinutes: number;
-  }[];
 };
 
 export type ChosenJson = {
@@ -103,62 +79,28 @@ export type TargetJson = {
 };
 
 export function weekJson(week: Week, found: WeekFound, write: AmountWriter): WeekJson {
-  const { best, counted } = found;
-  const text = (coins: number) => coinText(exactNumber(coins), week.currency);
-  const ids = (chosen: readonly number[]) => chosen.map((at) => candidateAt(week, at).id);
-  const point = ({ count, leaves, bound, chosen }: TradePoint): PointJson => ({
-    count,
-    leaves: text(leaves),
-    proven: leaves === bound,
-    chosen: ids(chosen),
-  });
+  const { chosen: _, guessedWays, working, ...head } = weekHead(week, found.best, write);
   return {
     format: "hallful/week-answer@1",
     currency: week.currency,
+    ...head,
     sentences: weekSentences(week, found, write),
-    earns: text(counted.earns),
-    wishes: text(counted.wishes),
-    leaves: text(best.value),
-    bound: text(best.bound),
-    proven: best.bound === best.value,
-    load: loadOf(week, best.chosen),
-    days: counted.walks.map((walk) => dayJson(week, walk)),
     chosen: found.chosen.map((line) => chosenJson(week, line)),
     rejected: found.rejected.map((line) => rejectedJson(week, line)),
-    ties: best.ties.map(ids),
-    nextBestLeavesLess: best.margin === null ? null : text(best.margin),
-    curve: { classes: found.byClasses.map(point), evenings: found.byEvenings.map(point) },
-    target: targetJson(week, found),
-    guesses: [...week.guesses, ...guessedWays(week)],
-    working: weekWorking(week, found),
+    curve: { classes: pointsJson(week, found.byClasses), evenings: pointsJson(week, found.byEvenings) },
+    target: targetJson(week, found.lightest),
+    guesses: [...week.guesses, ...guessedWays],
+    working,
   };
 }
 
-function loadOf(week: Week, chosen: readonly number[]): LoadJson {
-  const { classes, days, evenings, minutes } = countWeek(week, chosen);
-  return { classes, days, evenings, doorToDoorMinutes: minutes };
-}
-
-function dayJson(week: Week, { weekday, leaves, home, stops }: DayWalk): DayJson {
-  return {
-    weekday,
-    leaves: clockText(leaves),
-    home: clockText(home),
-    stops: stops.map(({ candidate, fromHome, travel, km, waiting }) => {
-      const one = candidateAt(week, candidate);
-      return {
-        id: one.id,
-        name: one.name,
-        place: week.places[one.place]?.id ?? "",
-        start: clockText(one.start),
-        end: clockText(one.end),
-        fromHome,
-        travelMinutes: travel,
-        km,
-        waitingMinutes: waiting,
-      };
-    }),
-  };
+export function pointsJson(week: Week, found: readonly TradePoint[]): readonly PointJson[] {
+  return found.map(({ count, leaves, bound, chosen }) => ({
+    count,
+    leaves: coinText(exactNumber(leaves), week.currency),
+    proven: leaves === bound,
+    chosen: chosen.map((at) => candidateAt(week, at).id),
+  }));
 }
 
 function changeJson(week: Week, { loses, comes, goes, proven }: Change): ChangeJson {
@@ -171,7 +113,7 @@ function changeJson(week: Week, { loses, comes, goes, proven }: Change): ChangeJ
   };
 }
 
-function chosenJson(week: Week, line: ChosenLine): ChosenJson {
+export function chosenJson(week: Week, line: ChosenLine): ChosenJson {
   const { id, name, sessions } = candidateAt(week, line.candidate);
   const perHour =
     line.minutes <= 0
@@ -193,7 +135,7 @@ function chosenJson(week: Week, line: ChosenLine): ChosenJson {
   };
 }
 
-function rejectedJson(week: Week, line: RejectedLine): RejectedJson {
+export function rejectedJson(week: Week, line: RejectedLine): RejectedJson {
   const { id, name, sessions } = candidateAt(week, line.candidate);
   const lacks = line.kind === "lacks" ? Math.ceil(line.change.loses / sessions) : null;
   return {
@@ -205,18 +147,19 @@ function rejectedJson(week: Week, line: RejectedLine): RejectedJson {
   };
 }
 
-function targetJson(week: Week, { lightest }: WeekFound): TargetJson | null {
+export function targetJson(week: Week, lightest: Lightest | null): TargetJson | null {
   if (lightest === null || week.target === null) return null;
   const target = coinText(exactNumber(week.target), week.currency);
   if (lightest.kind === "unknown")
     return { target, reached: null, earns: null, proven: false, load: null, chosen: [] };
   const { chosen } = lightest;
+  const counted = countWeek(week, chosen);
   return {
     target,
     reached: lightest.kind === "enough",
-    earns: coinText(exactNumber(countWeek(week, chosen).earns), week.currency),
+    earns: coinText(exactNumber(counted.earns), week.currency),
     proven: lightest.kind === "enough" && lightest.proven,
-    load: loadOf(week, chosen),
+    load: loadOf(counted),
     chosen: chosen.map((at) => candidateAt(week, at).id),
   };
 }

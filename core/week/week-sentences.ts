@@ -1,26 +1,47 @@
 import { type AmountWriter, clockText } from "#core/price";
 import { exactNumber } from "#core/words";
 import { type CountedWeek, countWeek, type DayWalk } from "./check-week.ts";
+import type { Lightest } from "./lightest-week.ts";
 import type { WeekFound } from "./week-found.ts";
 import type { Week } from "./week-types.ts";
 import { candidateAt, counted, dayName, hoursText, listed } from "./week-words.ts";
 
 type Say = (coins: number) => string;
 
+/** A week and what was counted of it. */
+export type HeadFound = Pick<WeekFound, "best" | "counted">;
+
 /** The answer first: what the week leaves and its load; then how sure that is, ties, the target, what is guessed. */
 export function weekSentences(week: Week, found: WeekFound, write: AmountWriter): readonly string[] {
-  const say: Say = (coins) => write(exactNumber(coins), week.currency);
-  if (found.best.chosen.length === 0) return [nothingPays(week), ...targetSentence(week, found, say)];
+  const [first = "", ...sure] = headSentences(week, found, write);
+  if (found.best.chosen.length === 0) return [first, ...targetSentence(week, found.lightest, write)];
   return [
-    `The best week earns ${say(found.counted.earns)} a year after travel: ${loadWords(found.counted)}.`,
+    first,
     ...found.counted.walks.map((walk) => daySentence(week, walk)),
-    ...wishSentence(found.counted, say),
-    proofSentence(found, say),
-    tieSentence(found, say),
-    ...targetSentence(week, found, say),
+    ...sure,
+    ...targetSentence(week, found.lightest, write),
     ...guessSentence(week),
     "The limits are yours to set; those you left out are common practice, and your voice, your body and a doctor know better.",
   ];
+}
+
+/** What the week leaves and its load, wishes that it does not meet, how sure that is, and ties. */
+export function headSentences(week: Week, found: HeadFound, write: AmountWriter): readonly string[] {
+  if (found.best.chosen.length === 0) return [nothingPays(week)];
+  const say = sayIn(week, write);
+  const proven = found.best.bound === found.best.value;
+  const which = proven ? "The best week" : "The best week found so far";
+  return [
+    `${which} earns ${say(found.counted.earns)} a year after travel: ${loadWords(found.counted)}.`,
+    ...wishSentence(found.counted, say),
+    proofSentence(found, say),
+    // what is beside a week that may not be the best says nothing
+    ...(proven ? [tieSentence(found, say)] : []),
+  ];
+}
+
+function sayIn({ currency }: Week, write: AmountWriter): Say {
+  return (coins) => write(exactNumber(coins), currency);
 }
 
 /** "Tuesday, from 11:40 to 20:20: Lunch at 12:15; home between; Tuesday evening at 18:30." */
@@ -52,12 +73,12 @@ function wishSentence({ wishes }: CountedWeek, say: Say): readonly string[] {
   return [`Wishes that it does not meet count ${say(wishes)} a year against it, by your own prices.`];
 }
 
-function proofSentence({ best }: WeekFound, say: Say): string {
+function proofSentence({ best }: HeadFound, say: Say): string {
   if (best.bound === best.value) return "Proven: no week within these limits leaves more.";
   return `The search was stopped: a week within these limits may leave up to ${say(best.bound - best.value)} a year more.`;
 }
 
-function tieSentence({ best }: WeekFound, say: Say): string {
+function tieSentence({ best }: HeadFound, say: Say): string {
   const { ties, margin } = best;
   if (ties.length > 0) {
     const others = counted(ties.length, "other week");
@@ -69,7 +90,13 @@ function tieSentence({ best }: WeekFound, say: Say): string {
   return `The next best week leaves ${say(margin)} a year less.`;
 }
 
-function targetSentence(week: Week, { lightest }: WeekFound, say: Say): readonly string[] {
+/** The lightest week for the target, or the most that any earns; nothing without a target. */
+export function targetSentence(
+  week: Week,
+  lightest: Lightest | null,
+  write: AmountWriter,
+): readonly string[] {
+  const say = sayIn(week, write);
   if (lightest === null || week.target === null) return [];
   if (lightest.kind === "unknown") return ["The lightest week for your target was not found in time."];
   const { earns, ...load } = countWeek(week, lightest.chosen);

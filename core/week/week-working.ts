@@ -1,13 +1,13 @@
 import { coinText, type PartLine, partLines } from "#core/price";
 import { exactNumber, type WorkingLine } from "#core/words";
 import type { DayWalk } from "./check-week.ts";
-import type { WeekFound } from "./week-found.ts";
+import type { HeadFound } from "./week-sentences.ts";
 import type { Week } from "./week-types.ts";
 import { type Arc, weekArcs } from "./week-arcs.ts";
 import { candidateAt, dayName } from "./week-words.ts";
 
 /** The year of the week, to be checked with a pencil: what classes bring, what ways cost, what is left. */
-export function weekWorking(week: Week, { best, counted }: WeekFound): readonly PartLine[] {
+export function weekWorking(week: Week, { best, counted }: HeadFound): readonly PartLine[] {
   const text = (coins: number) => coinText(exactNumber(coins), week.currency);
   const classes = best.chosen.map((at): WorkingLine => {
     const { name, sessions, contribution } = candidateAt(week, at);
