@@ -1,5 +1,6 @@
+import type { Coverage } from "./outlook-coverage.ts";
 import type { Regret } from "./outlook-regret.ts";
-import type { Coverage, LearningSpeed, YearSpeed } from "./outlook-speed.ts";
+import type { LearningSpeed, YearSpeed } from "./outlook-speed.ts";
 
 export type OutlookRecord = {
   readonly classes: number;
@@ -17,7 +18,7 @@ export function outlookInWords({ year, learning, coverage, regret }: OutlookReco
       `the prior's draws alone take ${learning.peer.draws}, worth ${learning.peer.effective.toFixed(0)}, and ${ms(learning.peer.ms)}.`,
     ...coverage.map(
       (it) =>
-        `Bands of eight of ten after ${it.recorded} sessions${it.counted ? " with newcomers counted" : ""}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
+        `Bands of eight of ten after ${it.recorded} sessions${it.counted ? " with newcomers counted" : ""}${it.opening > 0 ? `, opened to ${it.opening}` : ""}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
         `heads of 24 weeks ${percent(it.heads)}, newcomers ${percent(it.newcomers)}.`,
     ),
     ...regret.flatMap(({ world, rules }) => [

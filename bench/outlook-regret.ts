@@ -10,6 +10,7 @@ import {
   type RollGuess,
   type RollQuestion,
   rollPrior,
+  rollRecord,
   seasonOf,
   USUAL_SEASON,
 } from "#core/outlook";
@@ -35,7 +36,14 @@ const scene = {
 } as const;
 
 /** What she guesses: trade's planning figures. */
-const guess: RollGuess = { newcomers: 1, stays: 0.4, attends: 0.65, leaves: 0.02, onRoll: null };
+const guess: RollGuess = {
+  newcomers: 1,
+  stays: 0.4,
+  attends: 0.65,
+  leaves: 0.02,
+  onRoll: null,
+  echo: 0.15,
+};
 
 /** Months of 40 teaching weeks from September; closed at Christmas, Easter and in August. */
 const autumn = [9, 9, 9, 9, 10, 10, 10, 10, 11, 11, 11, 11, 12, 12, 1, 1, 1, 1, 2, 2];
@@ -62,14 +70,17 @@ export type World = {
   readonly name: string;
   /** multiplies the newcomers that her guess promises */
   readonly newcomers: number;
+  /** people expected to an opening; 0 is a class that begins with an ordinary week */
+  readonly opening: number;
   /** the spread of a luck that all people of one evening share, like rain or a match on television; 0 is none */
   readonly weather: number;
 };
 
 export const worlds: readonly World[] = [
-  { name: "as she guessed", newcomers: 1, weather: 0 },
-  { name: "half the newcomers", newcomers: 0.5, weather: 0 },
-  { name: "as she guessed, with weather", newcomers: 1, weather: 0.3 },
+  { name: "as she guessed", newcomers: 1, opening: 0, weather: 0 },
+  { name: "half the newcomers", newcomers: 0.5, opening: 0, weather: 0 },
+  { name: "half the newcomers, open to ten", newcomers: 0.5, opening: 10, weather: 0 },
+  { name: "as she guessed, with weather", newcomers: 1, opening: 0, weather: 0.3 },
 ];
 
 /** The rules on the same simulated classes of a world. */
@@ -80,14 +91,17 @@ export function measureRegret(classes: number, seed: number, world: World): read
 }
 
 function simulatedClass(random: RandomGenerator, world: World, seed: number): ClassRun {
-  const point = Array.from({ length: 4 }, () => uniformFloat64(random));
-  const drawn = ratesOf(priorDraw(rollPrior(guess), point));
+  const prior = rollPrior(guess);
+  const point = Array.from({ length: prior.dimensions }, () => uniformFloat64(random));
+  const drawn = ratesOf(prior, priorDraw(prior, point));
   const truth = { ...drawn, newcomers: drawn.newcomers * world.newcomers };
   // the rules know the season, not the weather
   const felt = world.weather === 0 ? seasons : seasons.map((each) => each * luckOf(world.weather, random));
-  const demand = simulateRoll({ ...truth, alike: scene.alike, seasons: felt }, random).map((it) => it.demand);
+  const opened = world.opening === 0 ? {} : { opening: { people: world.opening, echo: truth.echo } };
+  const rates = { ...truth, ...opened, alike: scene.alike, seasons: felt };
+  const demand = simulateRoll(rates, random).map((it) => it.demand);
   const heads = demand.map((count) => Math.min(count, scene.capacity));
-  const expected = expectedHeads(truth);
+  const expected = expectedHeads(truth, world.opening > 0 ? (heads[0] ?? 0) : null);
   return {
     heads,
     contributions: heads.map((count) => count * scene.margin - scene.cost),
@@ -117,16 +131,7 @@ const BREAK_EVEN = Math.ceil(scene.cost / scene.margin);
 
 function lookedAt(heads: readonly number[], seed: number): KeepAdvice {
   const held = heads.length;
-  const asked: RollQuestion = {
-    guess,
-    alike: scene.alike,
-    before: [],
-    record: {
-      seen: heads.map((count) => ({ kind: count === scene.capacity ? "at least" : "exact", count })),
-      newcomers: heads.map(() => null),
-      seasons: seasons.slice(0, held),
-    },
-  };
+  const asked = questionOf(heads);
   const learned = learnedRoll(asked, seed, EFFORT);
   const ahead = seasons
     .slice(held, held + scene.noticeFor + scene.term)
@@ -142,15 +147,24 @@ function lookedAt(heads: readonly number[], seed: number): KeepAdvice {
   return keepOrClose({ ...known, otherUse: 0, exitCost: scene.exitCost });
 }
 
-function expectedHeads(truth: RollDraw): readonly number[] {
-  const asked: RollQuestion = {
-    guess,
-    alike: scene.alike,
-    before: [],
-    record: { seen: [], newcomers: [], seasons: [] },
-  };
-  const ahead = seasons.map((each) => ({ season: each, capacity: scene.capacity }));
-  return lookAhead(asked, [truth], ahead).sessions.map(({ mean }) => mean);
+/** By the rates alone, and who came to the opening where there was one. */
+function expectedHeads(truth: RollDraw, opened: number | null): readonly number[] {
+  const known = opened === null ? [] : [opened];
+  const ahead = seasons.slice(known.length).map((each) => ({ season: each, capacity: scene.capacity }));
+  return [...known, ...lookAhead(questionOf(known), [truth], ahead).sessions.map(({ mean }) => mean)];
+}
+
+/** A new class with these heads, where nobody counts newcomers. */
+function questionOf(heads: readonly number[]): RollQuestion {
+  const held = heads.map((count) => ({
+    heads: count,
+    capacity: scene.capacity,
+    turnedAway: null,
+    waiting: null,
+    newcomers: null,
+  }));
+  const record = rollRecord(held, seasons.slice(0, heads.length), "new");
+  return { guess, alike: scene.alike, before: [], record };
 }
 
 function regretOf({ name, closesAfter }: Rule, runs: readonly ClassRun[]): Regret {

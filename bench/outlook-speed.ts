@@ -2,19 +2,14 @@ import {
   type LearningEffort,
   learnedRoll,
   lookAhead,
-  plateauOf,
-  priorDraw,
-  ratesOf,
   type RollDraw,
-  type RollGuess,
   type RollQuestion,
-  rollPrior,
   totalBand,
 } from "#core/outlook";
 import { simulateRoll } from "#testing";
-import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { ownClock } from "./clock.ts";
+import { ALIKE, CAPACITY, guess, level, questionOf } from "./outlook-scene.ts";
 
 export type YearSpeed = {
   readonly sessions: number;
@@ -33,19 +28,6 @@ export type LearningSpeed = {
   readonly peer: { readonly draws: number; readonly effective: number; readonly ms: number };
 };
 
-export type Coverage = CoverageQuestion & {
-  readonly classes: number;
-  readonly plateau: number;
-  readonly heads: number;
-  readonly newcomers: number;
-};
-
-/** So many sessions are recorded, with or without a count of the newcomers. */
-export type CoverageQuestion = { readonly recorded: number; readonly counted: boolean };
-
-const guess: RollGuess = { newcomers: 1.2, stays: 0.4, attends: 0.65, leaves: 0.02, onRoll: null };
-const ALIKE = 4;
-const CAPACITY = 14;
 const REPEATS = 15;
 
 /** A year's band for one class that is only guessed, and plain simulation until its own error is as small as ours. */
@@ -55,7 +37,7 @@ export function measureYear(): YearSpeed {
   const ahead = level(sessions);
   const ms = medianMs(() => totalBand(lookAhead(asked, learnedRoll(asked, 1).sample, ahead).totals));
   // for one known rate the truth can be had by simulation
-  const rates: RollDraw = { ...guess, onRoll: 0 };
+  const rates: RollDraw = { ...guess, onRoll: 0, echo: 0 };
   const ours = totalBand(lookAhead(asked, [rates], ahead).totals);
   const reference = simulatedTotals(rates, sessions, 20_000, 44);
   const ends = [0.1, 0.9].map((share) => reference[Math.floor(share * reference.length)] ?? 0);
@@ -75,7 +57,7 @@ export function measureYear(): YearSpeed {
 
 /** Learning from forty sessions, and the prior's own draws weighted until they are worth as many. */
 export function measureLearning(): LearningSpeed {
-  const asked = questionOf(simulatedHeads({ ...guess, onRoll: 0 }, 40, 40));
+  const asked = questionOf(simulatedHeads({ ...guess, onRoll: 0, echo: 0 }, 40, 40));
   const found = learnedRoll(asked, 1);
   const ms = medianMs(() => learnedRoll(asked, 1));
   const peer = priorAlone(asked, found.effective);
@@ -93,62 +75,6 @@ function priorAlone(asked: RollQuestion, wanted: number): LearningSpeed["peer"] 
     const ms = ownClock() - began;
     if (effective >= wanted || each >= MOST_DRAWS) return { draws, effective, ms };
   }
-}
-
-/** How often the bands of eight of ten hold on simulated classes. */
-export function measureCoverage(classes: number, asked: CoverageQuestion, seed: number): Coverage {
-  const { recorded, counted } = asked;
-  const coming = 24;
-  const random = xoroshiro128plus(seed);
-  const prior = rollPrior(guess);
-  const held = { plateau: 0, heads: 0, newcomers: 0 };
-  for (let each = 0; each < classes; each += 1) {
-    const point = Array.from({ length: 4 }, () => uniformFloat64(random));
-    const truth = ratesOf(priorDraw(prior, point));
-    const seasons = Array.from({ length: recorded + coming }, () => 1);
-    const run = simulateRoll({ ...truth, alike: ALIKE, seasons }, random);
-    const heads = run.map(({ demand }) => Math.min(demand, CAPACITY));
-    const newcomers = run.map((it) => (counted ? Math.min(it.newcomers, CAPACITY) : null));
-    const question = questionOf(heads.slice(0, recorded), newcomers);
-    const learned = learnedRoll(question, seed + each);
-    const band = totalBand(lookAhead(question, learned.sample, level(coming)).totals);
-    const total = heads.slice(recorded).reduce((sum, count) => sum + count, 0);
-    const plateau = plateauOf(truth, ALIKE);
-    if (within(learned.plateau, plateau)) held.plateau += 1;
-    if (within(learned.rates.newcomers, truth.newcomers)) held.newcomers += 1;
-    if (within(band, total)) held.heads += 1;
-  }
-  return {
-    ...asked,
-    classes,
-    plateau: held.plateau / classes,
-    heads: held.heads / classes,
-    newcomers: held.newcomers / classes,
-  };
-}
-
-function within({ low, high }: { readonly low: number; readonly high: number }, value: number): boolean {
-  return low <= value && value <= high;
-}
-
-function questionOf(heads: readonly number[], newcomers: readonly (number | null)[] = []): RollQuestion {
-  return {
-    guess,
-    alike: ALIKE,
-    before: [],
-    record: {
-      seen: heads.map((count, at) => ({
-        kind: count >= CAPACITY ? "at least" : "exact",
-        count: count - (newcomers[at] ?? 0),
-      })),
-      newcomers: heads.map((_, at) => newcomers[at] ?? null),
-      seasons: heads.map(() => 1),
-    },
-  };
-}
-
-function level(sessions: number) {
-  return Array.from({ length: sessions }, () => ({ season: 1, capacity: CAPACITY }));
 }
 
 function simulatedHeads(rates: RollDraw, sessions: number, seed: number): readonly number[] {

@@ -2,9 +2,10 @@
 // npm run bench -- outlook [--json] [--classes 40, for the last two; 120 in docs/keep-or-close.md] [--seed 1]
 import { parseArgs } from "node:util";
 import { machineNow } from "./machine.ts";
+import { measureCoverage } from "./outlook-coverage.ts";
 import { outlookInWords } from "./outlook-in-words.ts";
 import { measureRegret, worlds } from "./outlook-regret.ts";
-import { measureCoverage, measureLearning, measureYear } from "./outlook-speed.ts";
+import { measureLearning, measureYear } from "./outlook-speed.ts";
 
 const { values } = parseArgs({
   options: {
@@ -24,9 +25,11 @@ told("learning from forty sessions");
 const learning = measureLearning();
 told(`bands on ${classes} simulated classes`);
 const coverage = [
-  { recorded: 12, counted: false },
-  { recorded: 12, counted: true },
-  { recorded: 40, counted: false },
+  { recorded: 12, counted: false, opening: 0 },
+  { recorded: 12, counted: true, opening: 0 },
+  { recorded: 40, counted: false, opening: 0 },
+  { recorded: 12, counted: false, opening: 8 },
+  { recorded: 12, counted: true, opening: 8 },
 ].map((asked) => measureCoverage(classes, asked, seed));
 const regret = worlds.map((world) => {
   told(`advice on ${classes} simulated classes, ${world.name}`);

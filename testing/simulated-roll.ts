@@ -12,6 +12,8 @@ export type SimulatedRoll = {
   readonly seasons: readonly number[];
   /** regulars before the first session, all new ones */
   readonly before?: number;
+  /** a first session to which so many are expected, and after it so many more newcomers for each who came */
+  readonly opening?: { readonly people: number; readonly echo: number };
 };
 
 export type SimulatedSession = { readonly demand: number; readonly newcomers: number };
@@ -19,16 +21,30 @@ export type SimulatedSession = { readonly demand: number; readonly newcomers: nu
 /** How many want to come to each session, and who of them is new: every person decides for herself. */
 export function simulateRoll(roll: SimulatedRoll, random: RandomGenerator): readonly SimulatedSession[] {
   let regulars: readonly number[] = Array.from({ length: roll.before ?? 0 }, () => leavingOf(roll, random));
-  return roll.seasons.map((season) => {
+  let opened = 0;
+  return roll.seasons.map((season, at) => {
     const coming = Math.min(1, roll.attends * season);
     const came = regulars.filter(() => uniformFloat64(random) < coming).length;
-    const newcomers = poissonDraw(roll.newcomers * season, random);
+    const newcomers = poissonDraw(expectedNewcomers(roll, season, at, opened), random);
+    if (at === 0) opened = newcomers;
     const staying = Array.from({ length: newcomers }, () => uniformFloat64(random) < roll.stays);
     const joining = staying.filter(Boolean).map(() => leavingOf(roll, random));
     // who is still there a week later
     regulars = [...regulars, ...joining].filter((leaving) => uniformFloat64(random) >= leaving);
     return { demand: came + newcomers, newcomers };
   });
+}
+
+/** All of the first session came for the opening; of the second and the third some did. */
+function expectedNewcomers(
+  { newcomers, opening }: SimulatedRoll,
+  season: number,
+  at: number,
+  opened: number,
+): number {
+  if (opening === undefined) return newcomers * season;
+  if (at === 0) return opening.people;
+  return newcomers * season + (at > 2 ? 0 : (opened * opening.echo) / at);
 }
 
 /** The weekly chance to stop of one person: Beta(a, b) with a whole a, as the share of two sums of waiting times. */

@@ -40,6 +40,7 @@ export function goingPart(input: OutlookSheetInput, asked: OutlookAsked): GoingP
     ...nextSentence(input, json),
     plateauSentence(json, places),
     learnedSentence(json),
+    ...openingSentences(json),
     ...caveats(input, json),
   ];
   return {
@@ -88,6 +89,13 @@ function learnedSentence({ sessionsHeld }: OutlookJson): string {
   }
   const sessions = sessionsHeld === 1 ? "1 session" : `${sessionsHeld} sessions`;
   return `Learned from ${sessions} and from your guesses, which weigh as much as four weeks.`;
+}
+
+function openingSentences({ opening }: OutlookJson): readonly string[] {
+  if (opening === null || opening === 0) return [];
+  return [
+    `The first session is taken as the opening: its ${peopleWords(opening)} may stay, but say nothing of how many are new in an ordinary week. If the class ran before it, say so among your guesses.`,
+  ];
 }
 
 // with fewer effective draws the ends of a band are uncertain by more than a person

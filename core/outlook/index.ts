@@ -46,10 +46,10 @@ export {
   type LearnedRoll,
   learnedRoll,
   type LearningEffort,
-  type RollDraw,
   type RollQuestion,
 } from "./learning/learned-roll.ts";
-export { priorDraw, ratesOf, type RollGuess, rollPrior } from "./learning/roll-prior.ts";
+export { priorDraw, ratesOf, type RollDraw, type RollGuess, rollPrior } from "./learning/roll-prior.ts";
+export { rollRecord } from "./learning/roll-record.ts";
 export { plateauOf, type RollRates } from "./roll/roll-rates.ts";
 export { levelled, seasonOf, USUAL_SEASON } from "./season/season-index.ts";
 export { readOpening } from "./opening/read-opening.ts";

@@ -1,17 +1,18 @@
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { simulateRoll } from "#testing";
-import type { RollDraw, RollQuestion } from "../learning/learned-roll.ts";
+import type { RollQuestion } from "../learning/learned-roll.ts";
+import type { RollDraw } from "../learning/roll-prior.ts";
 import { type LookAhead, lookAhead } from "./look-ahead.ts";
 import { totalAtLeast, totalBand } from "./total-band.ts";
 
-const rates: RollDraw = { newcomers: 1.2, stays: 0.45, attends: 0.65, leaves: 0.03, onRoll: 0 };
+const rates: RollDraw = { newcomers: 1.2, stays: 0.45, attends: 0.65, leaves: 0.03, onRoll: 0, echo: 0 };
 const alike = 4;
 const question: RollQuestion = {
-  guess: { ...rates, onRoll: null },
+  guess: { ...rates, onRoll: null, echo: null },
   alike,
   before: [],
-  record: { seen: [], newcomers: [], seasons: [] },
+  record: { seen: [], newcomers: [], seasons: [], opening: null },
 };
 
 function looked(sessions: number, capacity: number): LookAhead {
@@ -71,7 +72,12 @@ test("OUTLOOK-41 two draws of the rates are two curves of equal weight", () => {
 });
 
 function expectedAfter(count: number): number {
-  const record = { seen: [{ kind: "exact", count } as const], newcomers: [null], seasons: [1] };
+  const record = {
+    seen: [{ kind: "exact", count } as const],
+    newcomers: [null],
+    seasons: [1],
+    opening: null,
+  };
   const { sessions } = lookAhead({ ...question, record }, [rates], [{ season: 1, capacity: 20 }]);
   return sessions[0]?.mean ?? 0;
 }

@@ -1,5 +1,6 @@
 import { matchedCount, normalDensity } from "#kernels/statistics";
-import { planOf, type RollDraw, type RollQuestion } from "../learning/learned-roll.ts";
+import { planOf, type RollQuestion } from "../learning/learned-roll.ts";
+import type { RollDraw } from "../learning/roll-prior.ts";
 import { rollMoments } from "../roll/roll-moments.ts";
 import { takeSeen } from "../roll/seen-moments.ts";
 

@@ -9,7 +9,7 @@ import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { type Alike, plateauOf, type RollRates } from "../roll/roll-rates.ts";
 import { type RegularsBefore, type RollPlan, rollMoments } from "../roll/roll-moments.ts";
 import { takeSeen } from "../roll/seen-moments.ts";
-import { logPrior, priorDraw, ratesOf, type RollGuess, rollPrior } from "./roll-prior.ts";
+import { logPrior, priorDraw, ratesOf, type RollDraw, type RollGuess, rollPrior } from "./roll-prior.ts";
 import type { RollRecord } from "./roll-record.ts";
 
 export type RollQuestion = {
@@ -35,8 +35,6 @@ export type LearnedRoll = {
   readonly rounds: number;
 };
 
-export type RollDraw = RollRates & { readonly onRoll: number };
-
 export type LearningEffort = {
   readonly each: number;
   readonly wanted: number;
@@ -61,17 +59,17 @@ export function learnedRoll(
   const random = xoroshiro128plus(seed);
   const found = importanceDraws(
     {
-      dimensions: prior.onRoll === null ? 4 : 5,
+      dimensions: prior.dimensions,
       priorDraw: (point) => priorDraw(prior, point),
       logPrior: (draw) => logPrior(prior, draw),
-      logLikelihood: (draw) => recordLogLikelihood(question, ratesOf(draw)),
+      logLikelihood: (draw) => recordLogLikelihood(question, ratesOf(prior, draw)),
     },
     // guesses alone are drawn as they are: no round could fit them better
     question.record.seen.length === 0 ? { ...effort, rounds: 1 } : effort,
     random,
   );
   const drawn = found.draws.map((draw, at) => {
-    const rates = ratesOf(draw);
+    const rates = ratesOf(prior, draw);
     return { rates, plateau: plateauOf(rates, question.alike), weight: found.weights[at] ?? 0 };
   });
   return {
@@ -98,7 +96,7 @@ export function learnedRoll(
       found,
     ),
     drawn,
-    sample: resampled(found, effort.sample, random).map(ratesOf),
+    sample: resampled(found, effort.sample, random).map((draw) => ratesOf(prior, draw)),
     draws: found.draws.length,
     effective: found.effective,
     rounds: found.rounds,
@@ -113,14 +111,19 @@ function learnedRate(values: readonly number[], { weights }: WeightedDraws): Lea
   };
 }
 
-/** ln of the chance of the record: that of the heads by the roll, and of the newcomers who were counted. */
+/**
+ * ln of the chance of the record: that of the heads by the roll, and of the newcomers who were counted. Who came for
+ * the opening says nothing of an ordinary week, only how the opening's own people stay.
+ */
 export function recordLogLikelihood(question: RollQuestion, draw: RollDraw): number {
   const { record } = question;
   if (record.seen.length === 0) return 0;
-  const heads = takeSeen(rollMoments(draw, planOf(question, draw, [])), record.seen);
+  const plan = planOf(question, draw, []);
+  const heads = takeSeen(rollMoments(draw, plan), record.seen);
   return record.newcomers.reduce<number>((sum, count, at) => {
     if (count === null || record.seen[at]?.kind !== "exact") return sum;
-    const mean = draw.newcomers * (record.seasons[at] ?? 1);
+    if (at === 0 && record.opening !== null) return sum;
+    const mean = draw.newcomers * (record.seasons[at] ?? 1) + (plan.more?.[at] ?? 0);
     return sum + count * Math.log(Math.max(mean, 1e-12)) - mean - logGamma(count + 1);
   }, heads);
 }
@@ -137,5 +140,11 @@ export function planOf(
     before: [...before, ...uncertain],
     seasons: [...record.seasons, ...ahead],
     newcomers: [...record.newcomers, ...ahead.map(() => null)],
+    more: record.opening === null ? [] : echoOf(draw.echo * record.opening),
   };
+}
+
+/** Friends of those who were there, and who could not come the first time: at the second session, half at the third. */
+function echoOf(people: number): readonly number[] {
+  return [0, people, people / 2];
 }

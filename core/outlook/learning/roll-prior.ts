@@ -1,18 +1,33 @@
 import { betaQuantile, gammaQuantile, logBeta, logGamma } from "#kernels/statistics";
 import type { RollRates } from "../roll/roll-rates.ts";
 
-/** What she guesses before the class has shown anything; `onRoll` where it ran before the first session recorded. */
-export type RollGuess = RollRates & {
-  /** regulars before the first session, when nobody knows how many; null when that is known */
-  readonly onRoll: number | null;
+/** What one draw of the posterior says of a class; what its question does not ask for is 0. */
+export type RollDraw = RollRates & {
+  /** regulars before the first session recorded */
+  readonly onRoll: number;
+  /** for each person of the opening, so many more newcomers at the second session and half as many at the third */
+  readonly echo: number;
 };
 
-/** A guess as a prior: newcomers and the roll Gamma(shape, mean), the shares Beta(a, b). */
-export type RollPrior = {
-  readonly newcomers: { readonly shape: number; readonly mean: number };
-  readonly shares: readonly { readonly a: number; readonly b: number }[];
-  readonly onRoll: { readonly shape: number; readonly mean: number } | null;
+/** What she guesses before the class has shown anything. */
+export type RollGuess = RollRates & {
+  /** where the class ran before the first session recorded and nobody knows with how many regulars; else null */
+  readonly onRoll: number | null;
+  /** where the first session recorded was an opening; else null */
+  readonly echo: number | null;
 };
+
+/** A guess as a prior: what is counted Gamma(shape, mean), the shares Beta(a, b). */
+export type RollPrior = {
+  readonly newcomers: Amount;
+  readonly shares: readonly { readonly a: number; readonly b: number }[];
+  readonly further: readonly (Amount & { readonly name: Further })[];
+  /** numbers of a draw */
+  readonly dimensions: number;
+};
+
+type Amount = { readonly shape: number; readonly mean: number };
+type Further = "onRoll" | "echo";
 
 /** Guesses weigh as much as four weeks of a class: its newcomers, and a roll of ten who come or do not. */
 const WEEKS = 4;
@@ -20,10 +35,18 @@ const ROLL = 10;
 // Four weeks of ten people are 40 chances to stop, which at one in fifty is 0.8 of a person: that would let a class in
 // which nobody ever stops through as likely. So stopping is given the weight of four who stopped.
 const STOPPED = 4;
+// How far an opening goes on hardly anybody can guess: none at all is the likeliest, four times the guess has a chance
+// of one in fifty.
+const ECHOES = 1;
 
 /** Throws on a guess of nought or one, which nothing could move: the reader of the document has looked at them. */
-export function rollPrior({ newcomers, stays, attends, leaves, onRoll }: RollGuess): RollPrior {
+export function rollPrior(guess: RollGuess): RollPrior {
+  const { newcomers, stays, attends, leaves, onRoll, echo } = guess;
   const arrived = Math.max(WEEKS * newcomers, 1);
+  const further = [
+    ...(onRoll === null ? [] : [{ name: "onRoll" as const, shape: WEEKS, mean: onRoll }]),
+    ...(echo === null ? [] : [{ name: "echo" as const, shape: ECHOES, mean: echo }]),
+  ];
   return {
     newcomers: { shape: arrived, mean: newcomers },
     shares: [
@@ -31,7 +54,8 @@ export function rollPrior({ newcomers, stays, attends, leaves, onRoll }: RollGue
       betaOf(attends, WEEKS * ROLL),
       betaOf(leaves, STOPPED / leaves),
     ],
-    onRoll: onRoll === null ? null : { shape: WEEKS, mean: onRoll },
+    further,
+    dimensions: 4 + further.length,
   };
 }
 
@@ -42,14 +66,19 @@ function betaOf(mean: number, weight: number): { readonly a: number; readonly b:
 
 // Draws live where every real number is allowed: logarithms of what is above nought, log odds of shares.
 
-export function ratesOf(draw: readonly number[]): RollRates & { readonly onRoll: number } {
-  const [newcomers = 0, stays = 0, attends = 0, leaves = 0, onRoll] = draw;
+export function ratesOf({ further }: RollPrior, draw: readonly number[]): RollDraw {
+  const [newcomers = 0, stays = 0, attends = 0, leaves = 0, ...rest] = draw;
+  const amount = (name: Further): number => {
+    const at = further.findIndex((it) => it.name === name);
+    return at < 0 ? 0 : Math.exp(rest[at] ?? 0);
+  };
   return {
     newcomers: Math.exp(newcomers),
     stays: share(stays),
     attends: share(attends),
     leaves: share(leaves),
-    onRoll: onRoll === undefined ? 0 : Math.exp(onRoll),
+    onRoll: amount("onRoll"),
+    echo: amount("echo"),
   };
 }
 
@@ -58,35 +87,35 @@ function share(odds: number): number {
 }
 
 /** The prior's draw at a point of the unit cube. */
-export function priorDraw(prior: RollPrior, point: readonly number[]): readonly number[] {
+export function priorDraw(
+  { newcomers, shares, further }: RollPrior,
+  point: readonly number[],
+): readonly number[] {
   const inside = (index: number): number => Math.min(Math.max(point[index] ?? 0.5, 1e-9), 1 - 1e-9);
-  const { newcomers, shares, onRoll } = prior;
+  const amount = (it: Amount, index: number): number =>
+    Math.log(gammaQuantile(inside(index), it.shape, it.mean));
   return [
-    Math.log(gammaQuantile(inside(0), newcomers.shape, newcomers.mean)),
+    amount(newcomers, 0),
     ...shares.map(({ a, b }, index) => {
       const quantile = Math.min(Math.max(betaQuantile(inside(index + 1), a, b), 1e-9), 1 - 1e-9);
       return Math.log(quantile / (1 - quantile));
     }),
-    ...(onRoll === null ? [] : [Math.log(gammaQuantile(inside(4), onRoll.shape, onRoll.mean))]),
+    ...further.map((it, index) => amount(it, 4 + index)),
   ];
 }
 
 /** ln of the prior's density at a draw, in the coordinates of the draw. */
-export function logPrior(prior: RollPrior, draw: readonly number[]): number {
-  const { newcomers, shares, onRoll } = prior;
+export function logPrior({ newcomers, shares, further }: RollPrior, draw: readonly number[]): number {
   const parts = [
     logGammaDensity(newcomers, draw[0] ?? 0),
-    ...shares.map((beta, index) => logBetaDensity(beta, draw[index + 1] ?? 0)),
-    ...(onRoll === null ? [] : [logGammaDensity(onRoll, draw[4] ?? 0)]),
+    ...shares.map((it, index) => logBetaDensity(it, draw[index + 1] ?? 0)),
+    ...further.map((it, index) => logGammaDensity(it, draw[4 + index] ?? 0)),
   ];
   return parts.reduce((sum, part) => sum + part, 0);
 }
 
 /** Gamma in x = ln value: shape·(x − ln scale) − value ÷ scale − ln Γ(shape). */
-function logGammaDensity(
-  { shape, mean }: { readonly shape: number; readonly mean: number },
-  x: number,
-): number {
+function logGammaDensity({ shape, mean }: Amount, x: number): number {
   const scaled = x - Math.log(mean / shape);
   return shape * scaled - Math.exp(scaled) - logGamma(shape);
 }

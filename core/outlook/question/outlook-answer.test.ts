@@ -134,10 +134,21 @@ test("OUTLOOK-64 known regulars come from the first session on", () => {
 
 test("OUTLOOK-64 a class that ran before its first record is not taken for a new one", () => {
   const happened = weeks(9, 10, 9, 10, 9);
-  const fresh = answered({ capacity: 30, happened }).rates.newcomers.mean;
-  const running = answered({ capacity: 30, happened, startedBefore: true }).rates.newcomers.mean;
-  // nine people at the first session of all would have to be newcomers
-  expect(fresh).toBeGreaterThan(1.5 * running);
+  const fresh = answered({ capacity: 30, happened });
+  const running = answered({ capacity: 30, happened, startedBefore: true });
+  expect([fresh.opening, running.opening]).toEqual([9, null]);
+  // nearly all of the nine of an opening would have to have stayed
+  expect(fresh.rates.stays.mean).toBeGreaterThan(1.2 * running.rates.stays.mean);
+});
+
+test("OUTLOOK-37 the opening of a new class is told, and its people are not taken for an ordinary week", () => {
+  const happened = weeks(12, 4, 4, 3, 4, 3, 4, 3);
+  const { sentences, opening, rates } = answered({ capacity: 30, happened });
+  expect(opening).toBe(12);
+  expect(sentences).toContain(
+    "The first session is taken as the opening: its 12 people may stay, but say nothing of how many are new in an ordinary week.",
+  );
+  expect(rates.newcomers.mean).toBeLessThan(1.2);
 });
 
 test("OUTLOOK-65 of a long record the latest 52 sessions are learned from, the others are told", () => {

@@ -14,6 +14,10 @@ const rollSchema = z.object({
     .nullable()
     .default(4)
     .describe("how alike regulars are in stopping, from 2; null: all the same"),
+  echo: z
+    .number()
+    .default(0.15)
+    .describe("more newcomers at the second session for each who came to the opening; half at the third"),
 });
 
 const eveningSchema = z.object({

@@ -27,6 +27,8 @@ export type OutlookJson = {
   readonly format: "hallful/outlook-answer@1";
   readonly sentences: readonly string[];
   readonly sessionsHeld: number;
+  /** who came to the first session because the class was new; null where it was not */
+  readonly opening: number | null;
   readonly rates: Readonly<Record<keyof RollRates, LearnedRate>>;
   readonly plateau: LearnedRate;
   readonly breakEven: number | null;
@@ -81,6 +83,7 @@ export function outlookJson(
     format: "hallful/outlook-answer@1",
     sentences: told.sentences,
     sessionsHeld: outlook.held.length + outlook.older,
+    opening: outlook.roll.record.opening,
     rates: learned.rates,
     plateau: learned.plateau,
     breakEven: found.breakEven,

@@ -26,6 +26,7 @@ export function outlookSentences(
     ...choiceSentences("cover", outlook.cover, found.cover, amounts),
     ...remedySentences(found.remedies, amounts),
     learnedSentence(outlook, found),
+    ...openingSentences(outlook),
     ...caveats(outlook, found),
   ];
 }
@@ -100,6 +101,15 @@ function learnedSentence({ held, older }: Outlook, { learned }: OutlookFound): s
     return "Nothing has happened yet: all of it rests on guesses, which weigh as much as four weeks.";
   const latest = older > 0 ? `, the latest ${held.length} of them in full` : "";
   return `Learned from ${counted(sessions, "session")}${latest}, with draws that are worth ${Math.floor(learned.effective)}.`;
+}
+
+function openingSentences({ roll }: Outlook): readonly string[] {
+  const { opening } = roll.record;
+  if (opening === null || opening === 0) return [];
+  const people = opening === 1 ? "1 person" : `${opening} people`;
+  return [
+    `The first session is taken as the opening: its ${people} may stay, but say nothing of how many are new in an ordinary week.`,
+  ];
 }
 
 // with fewer effective draws the ends of a band are uncertain by more than a person

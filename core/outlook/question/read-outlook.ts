@@ -2,7 +2,7 @@ import { bad, good, problem, type Result, together } from "#core/words";
 import type { HeldSession } from "../happened/held-session.ts";
 import { readSessions } from "../happened/read-sessions.ts";
 import type { RollGuess } from "../learning/roll-prior.ts";
-import { rollRecord } from "../learning/roll-record.ts";
+import { type Beginning, rollRecord } from "../learning/roll-record.ts";
 import { readCount, readMean } from "../read-count.ts";
 import { LEVEL_SEASON, levelled, seasonOf, USUAL_SEASON } from "../season/season-index.ts";
 import type { OutlookDocument } from "./outlook-document.ts";
@@ -42,6 +42,7 @@ export function readOutlook(document: OutlookDocument): Result<Outlook> {
   const record = rollRecord(
     latest,
     latest.map(({ date }) => seasonOf(season.index, date.month)),
+    beginningOf(roll, older > 0),
   );
   return good({
     ...rest,
@@ -52,7 +53,7 @@ export function readOutlook(document: OutlookDocument): Result<Outlook> {
     season: season.kind,
     guesses: document.guesses,
     roll: {
-      guess: guessOf(roll, latest, older > 0),
+      guess: guessOf(roll, latest, older > 0, record.opening),
       alike: roll.alike,
       before: older === 0 && roll.regulars > 0 ? [{ people: roll.regulars, weeks: 0, known: true }] : [],
       record,
@@ -67,13 +68,24 @@ export function readOutlook(document: OutlookDocument): Result<Outlook> {
   });
 }
 
+function beginningOf({ startedBefore, regulars }: RollRead, older: boolean): Beginning {
+  if (older || startedBefore) return "running";
+  return regulars > 0 ? "with known regulars" : "new";
+}
+
 /** Where the class ran before its first session here, the roll is guessed by what the first four showed. */
-function guessOf(roll: RollRead, held: readonly HeldSession[], older: boolean): RollGuess {
-  if (!older && !roll.startedBefore) return { ...roll.rates, onRoll: null };
+function guessOf(
+  roll: RollRead,
+  held: readonly HeldSession[],
+  older: boolean,
+  opening: number | null,
+): RollGuess {
+  const echo = opening === null || opening === 0 ? null : roll.echo;
+  if (!older && !roll.startedBefore) return { ...roll.rates, onRoll: null, echo };
   const first = held.slice(0, 4).map(({ heads }) => heads);
   const seen = first.reduce((sum, heads) => sum + heads, 0) / Math.max(1, first.length);
   const guessed = (seen - roll.rates.newcomers) / roll.rates.attends;
-  return { ...roll.rates, onRoll: Math.max(1, roll.onRoll ?? guessed) };
+  return { ...roll.rates, onRoll: Math.max(1, roll.onRoll ?? guessed), echo };
 }
 
 function readHeld({ happened, capacity }: OutlookDocument): Result<readonly HeldSession[]> {

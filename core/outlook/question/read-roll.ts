@@ -9,6 +9,7 @@ export type RollRead = {
   readonly regulars: number;
   readonly startedBefore: boolean;
   readonly onRoll: number | null;
+  readonly echo: number;
 };
 
 /** Problems: "mean-out-of-range", "share-certain", "alike-out-of-range", those of counts. */
@@ -20,6 +21,10 @@ export function readRoll({ roll, regulars, startedBefore, onRoll }: OutlookDocum
     leaves: readOpenShare(roll.leaves, "roll.leaves", "who stop each week"),
     alike: readAlike(roll.alike),
     regulars: readCount(regulars, "regulars", "regulars", { least: 0, most: 2000 }),
+    echo: readMean(roll.echo, "roll.echo", "more newcomers for each at the opening", {
+      least: 0.01,
+      most: 5,
+    }),
     onRoll:
       onRoll === undefined
         ? good(null)

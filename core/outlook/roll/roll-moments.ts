@@ -13,6 +13,8 @@ export type RollPlan = {
   readonly seasons: readonly number[];
   /** null where nobody counted them, or the session lies ahead */
   readonly newcomers: readonly (number | null)[];
+  /** newcomers expected beyond those of an ordinary week, where an opening still brings some; none when left out */
+  readonly more?: readonly number[];
   readonly before: readonly RegularsBefore[];
   readonly alike: Alike;
 };
@@ -54,12 +56,15 @@ export function rollMoments(rates: RollRates, plan: RollPlan): RollMoments {
 
 function addNewcomers(
   { newcomers, stays }: RollRates,
-  { seasons, newcomers: counted }: RollPlan,
+  { seasons, newcomers: counted, more = [] }: RollPlan,
   still: Float64Array,
   come: Float64Array,
   { sessions, mean, covariance }: RollMoments,
 ): void {
-  const arriving = Float64Array.from(seasons, (season, at) => counted[at] ?? newcomers * season);
+  const arriving = Float64Array.from(
+    seasons,
+    (season, at) => counted[at] ?? newcomers * season + (more[at] ?? 0),
+  );
   const uncertain = Float64Array.from(seasons, (_, at) => (typeof counted[at] === "number" ? 0 : 1));
   const shared = new Float64Array(sessions);
   for (let s = 0; s < sessions; s += 1) {
