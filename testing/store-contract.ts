@@ -27,18 +27,36 @@ function planSaved(action: string, id: string, from: number, document: PlanDocum
   return { action, practice: "oriel", changes: [{ kind: "plan", id, from, document }] };
 }
 
+/** A hall and a class saved together, so that they always have the same version. */
+function bothSaved(from: number): Commit {
+  const changes = [
+    { kind: "hall", id: "barn", from, document: hall },
+    { kind: "class", id: "tuesday", from, document: course },
+  ] as const;
+  return { action: `action-both-${from}`, practice: "oriel", changes };
+}
+
 function removal(action: string, from: number): Commit {
   return { action, practice: "oriel", changes: [{ kind: "remove-hall", id: "barn", from }] };
 }
 
-/** What every store must do, whatever database it keeps things in. `open` gives an empty one each time. */
-export function storeContract(kind: string, open: () => Promise<Store>): void {
+/** An empty place each time; what comes back opens it, as often as it is called, as another program would. */
+export type FreshStore<Opened = Store> = () => Promise<() => Promise<Opened>>;
+
+/** What every store must do, whatever database it keeps things in. */
+export function storeContract(kind: string, fresh: FreshStore): void {
   describe(`a store on ${kind}`, () => {
     let store: Store;
+    let other: Store;
     beforeEach(async () => {
+      const open = await fresh();
       store = await open();
+      other = await open();
     });
-    afterEach(() => store.close());
+    afterEach(async () => {
+      await store.close();
+      await other.close();
+    });
 
     it("has no practice to begin with", async () => {
       expect(await store.practices()).toEqual({ ok: true, value: [] });
@@ -215,6 +233,50 @@ export function storeContract(kind: string, open: () => Promise<Store>): void {
       expect(await barn(store)).toMatchObject({ version: 2 });
     });
 
+    it("lets one of two programs that save at the same time win, and tells the other", async () => {
+      await store.commit(opened);
+      await store.commit(hallSaved("action-one", 0, "Barn"));
+      const done = await Promise.all([
+        store.commit(hallSaved("action-here", 1, "Changed on the telephone")),
+        other.commit(hallSaved("action-there", 1, "Changed on the laptop")),
+      ]);
+      expect(done.flatMap(codes)).toEqual(["changed-elsewhere"]);
+      const name = done[0].ok ? "Changed on the telephone" : "Changed on the laptop";
+      expect(await barn(store)).toEqual({ version: 2, name });
+      expect(await barn(other)).toEqual({ version: 2, name });
+    });
+
+    it("does an action once that two programs ask for at the same time", async () => {
+      await store.commit(opened);
+      const asked = [store, other].map((it) => it.commit(hallSaved("action-one", 0, "Barn")));
+      expect((await Promise.all(asked)).flatMap(codes)).toEqual([]);
+      expect(await barn(other)).toEqual({ version: 1, name: "Barn" });
+    });
+
+    it("reads a practice as it was at one moment while another program saves", async () => {
+      await store.commit(opened);
+      const saving = (async () => {
+        for (let from = 0; from < 40; from += 1) await other.commit(bothSaved(from));
+      })();
+      const seen: (readonly number[])[] = [];
+      for (let reads = 0; reads < 40; reads += 1) seen.push(await versions(store));
+      await saving;
+      expect(seen.filter(([first, last]) => first !== last)).toEqual([]);
+      expect(await versions(store)).toEqual([40, 40]);
+    });
+
+    it("lists what it has in the order of its bytes, whatever the language of the server", async () => {
+      await store.commit(opened);
+      for (const id of ["b", "A", "a-1", "a", "B", "a_1"])
+        await store.commit({
+          action: `action-${id}`,
+          practice: "oriel",
+          changes: [{ kind: "hall", id, from: 0, document: hall }],
+        });
+      const whole = await store.whole("oriel");
+      expect(whole.ok && whole.value.halls.map((it) => it.id)).toEqual(["A", "B", "a", "a-1", "a_1", "b"]);
+    });
+
     it("does an action once that is asked many times at once", async () => {
       await store.commit(opened);
       const asked = Array.from({ length: 5 }, () => store.commit(hallSaved("action-one", 0, "Barn")));
@@ -245,6 +307,13 @@ async function barn(store: Store): Promise<{ version: number; name: string } | u
   const whole = await store.whole("oriel");
   const found = whole.ok ? whole.value.halls.find((it) => it.id === "barn") : undefined;
   return found === undefined ? undefined : { version: found.version, name: found.document.name };
+}
+
+/** Of the hall and of the class, 0 for one that is not there. */
+async function versions(store: Store): Promise<readonly number[]> {
+  const whole = await store.whole("oriel");
+  if (!whole.ok) throw new Error(JSON.stringify(whole.problems));
+  return [whole.value.halls, whole.value.classes].map((it) => it[0]?.version ?? 0);
 }
 
 async function kept(store: Store): Promise<unknown> {

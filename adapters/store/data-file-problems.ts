@@ -28,3 +28,8 @@ export function newer(file: string, version: number): Problem {
   const next = `Nothing was changed in it. Use the newer Hallful; this one knows up to version ${newestVersion()}.`;
   return problem("data-file-newer", "data", says, next);
 }
+
+export function practiceNotThere(): Problem {
+  const says = "There is no such practice here; it may have been opened in another data file.";
+  return problem("not-found", "practice", says, "Open the practice first, then save again.");
+}

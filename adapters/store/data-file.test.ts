@@ -240,8 +240,7 @@ describe("when the world gets in the way of a save", () => {
     const file = await filledFile();
     const other = new Database(file);
     const connection = connect(file);
-    connection.pragma("busy_timeout = 20");
-    const store = storeOver(connection, { file, now });
+    const store = storeOver(connection, { file, now }, 2);
     other.exec("begin immediate");
     expect(codes(await store.commit(hallWithNotes("action-one", "")))).toEqual(["store-busy"]);
     other.exec("rollback");

@@ -8,7 +8,8 @@ import { checkFile, checkWritable } from "./check-file.ts";
 import { createFile } from "./create-file.ts";
 import { newestVersion } from "./migrations.ts";
 import { sqlStore } from "./sql-store.ts";
-import { sqliteProblem } from "./sqlite-problem.ts";
+import { isBusy, sqliteProblem } from "./sqlite-problem.ts";
+import type { Tables } from "./tables.ts";
 import { upgradeFile } from "./upgrade-file.ts";
 
 export type SqliteOptions = {
@@ -18,8 +19,11 @@ export type SqliteOptions = {
   readonly now: () => string;
 };
 
-/** How long a statement waits for another program that is writing, before "store-busy". */
-const BUSY_MILLISECONDS = 2000;
+/** How long a statement waits for another program that is writing; nothing else is answered meanwhile. */
+const BUSY_MILLISECONDS = 20;
+
+/** How often a save is tried: 10 + 20 + … + 190 milliseconds between are two seconds before "store-busy". */
+const MOST_TRIES = 20;
 
 /**
  * Opens the data file, making it or bringing it up to this version first. WAL with synchronous FULL: what
@@ -39,10 +43,19 @@ export async function openSqliteStore(options: SqliteOptions): Promise<Result<St
 }
 
 /** A store over an open connection; tests give one with a limit of pages or one that cannot write. */
-export function storeOver(connection: Database.Database, options: SqliteOptions): Store {
+export function storeOver(
+  connection: Database.Database,
+  options: SqliteOptions,
+  mostTries = MOST_TRIES,
+): Store {
+  const database = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) });
   return sqlStore({
-    database: new Kysely({ dialect: new SqliteDialect({ database: connection }) }),
+    database,
+    begin: () => database.startTransaction().execute(),
+    // the first read of a transaction fixes what all of it see
+    atOneMoment: (work) => database.transaction().execute(work),
     problemOf: (error) => sqliteProblem(error, options.file),
+    pauseBeforeNext: (error, tries) => (isBusy(error) && tries < mostTries ? 10 * tries : null),
     now: options.now,
   });
 }

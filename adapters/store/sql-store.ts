@@ -12,48 +12,34 @@ import {
   type Result,
 } from "#core/words";
 import type { Kysely, Transaction } from "kysely";
+import { allOrNothing } from "./all-or-nothing.ts";
 import { applyChange } from "./apply-change.ts";
+import { type Ground, guarded } from "./ground.ts";
 import { noteAction } from "./note-action.ts";
 import { readRows } from "./read-rows.ts";
 import type { Tables } from "./tables.ts";
-
-/** What the SQL store must be told about the database under it. */
-export type Ground = {
-  readonly database: Kysely<Tables>;
-  /** the problem behind an error of this database; undefined for an error that is a fault of ours */
-  readonly problemOf: (error: unknown) => Problem | undefined;
-  /** ISO 8601 instant, UTC */
-  readonly now: () => string;
-};
 
 /** The one SQL store: plain SQL only, so that another database needs another ground and nothing else. */
 export function sqlStore(ground: Ground): Store {
   return {
     practices: () => guarded(ground, () => practices(ground.database)),
-    whole: (practice) => guarded(ground, () => whole(ground.database, practice)),
-    commit: (commit) => guarded(ground, () => commitAll(ground, commit)),
+    whole: (practice) => guarded(ground, () => whole(ground, practice)),
+    commit: (commit) =>
+      guarded(ground, () =>
+        allOrNothing(ground, (transaction) => changeAll(transaction, commit, ground.now())),
+      ),
     close: () => ground.database.destroy(),
   };
 }
 
-async function guarded<Value>(ground: Ground, work: () => Promise<Result<Value>>): Promise<Result<Value>> {
-  try {
-    return await work();
-  } catch (error) {
-    const known = ground.problemOf(error);
-    if (known === undefined) throw error;
-    return bad(known);
-  }
-}
-
 async function practices(database: Kysely<Tables>): Promise<Result<readonly Kept<PracticeDocument>[]>> {
-  const rows = await database.selectFrom("practice").selectAll().execute();
+  const rows = await database.selectFrom("practice").selectAll().orderBy("practice").execute();
   return readRows("practice", rows.map(withId), practiceDocumentSchema);
 }
 
-/** One transaction, so that halls, classes and what happened are of the same moment. */
-function whole(database: Kysely<Tables>, id: string): Promise<Result<PracticeWhole>> {
-  return database.transaction().execute(async (transaction) => {
+/** Halls, classes and what happened are of the same moment. */
+function whole(ground: Ground, id: string): Promise<Result<PracticeWhole>> {
+  return ground.atOneMoment(async (transaction) => {
     const rows = await transaction.selectFrom("practice").selectAll().where("practice", "=", id).execute();
     const practice = readRows("practice", rows.map(withId), practiceDocumentSchema);
     if (!practice.ok) return practice;
@@ -97,24 +83,6 @@ function noPractice(id: string): Problem {
     "There is no such practice here.",
     "Open one of those listed.",
   );
-}
-
-/** All changes or none: the first problem rolls the transaction back and nothing after it is tried. */
-async function commitAll(ground: Ground, commit: Commit): Promise<Result<null>> {
-  const transaction = await ground.database.startTransaction().execute();
-  try {
-    const done = await changeAll(transaction, commit, ground.now());
-    await (done.ok ? transaction.commit() : transaction.rollback()).execute();
-    return done;
-  } catch (error) {
-    // a full disk makes some databases roll back by themselves, and then this one fails: the first error tells
-    if (!transaction.isCommitted && !transaction.isRolledBack)
-      await transaction
-        .rollback()
-        .execute()
-        .catch(() => {});
-    throw error;
-  }
 }
 
 async function changeAll(

@@ -1,5 +1,5 @@
 import { type Problem, problem } from "#core/words";
-import { damaged, readOnly } from "./data-file-problems.ts";
+import { damaged, practiceNotThere, readOnly } from "./data-file-problems.ts";
 
 /** Codes of SQLite (https://www.sqlite.org/rescode.html) and of the file system that mean the same to her. */
 const FULL = new Set(["SQLITE_FULL", "SQLITE_IOERR_WRITE", "ENOSPC", "EDQUOT"]);
@@ -20,12 +20,18 @@ export function sqliteProblem(error: unknown, file: string): Problem | undefined
   if (code === undefined) return undefined;
   if (FULL.has(code)) return diskFull(file);
   if (UNWRITABLE.has(code) || code.startsWith("SQLITE_READONLY")) return readOnly(file);
-  if (code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED")) return busy(file);
+  if (isBusy(error)) return busy(file);
   if (code.startsWith("SQLITE_CORRUPT") || code === "SQLITE_NOTADB") {
     return damaged(file, "parts of it are missing or muddled");
   }
-  if (code === "SQLITE_CONSTRAINT_FOREIGNKEY") return noPractice();
+  if (code === "SQLITE_CONSTRAINT_FOREIGNKEY") return practiceNotThere();
   return undefined;
+}
+
+/** Whether another program was writing. */
+export function isBusy(error: unknown): boolean {
+  const code = codeOf(error) ?? "";
+  return code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED");
 }
 
 function codeOf(error: unknown): string | undefined {
@@ -43,9 +49,4 @@ function busy(file: string): Problem {
   const says = `Another program is holding the data file ${file}.`;
   const next = "Nothing was changed. Close the other one, or wait a moment, then try again.";
   return problem("store-busy", "data", says, next);
-}
-
-function noPractice(): Problem {
-  const says = "There is no such practice here; it may have been opened in another data file.";
-  return problem("not-found", "practice", says, "Open the practice first, then save again.");
 }

@@ -6,7 +6,9 @@ import { openSqliteStore } from "./open-sqlite-store.ts";
 
 storeContract("a SQLite file", async () => {
   const file = join(mkdtempSync(join(tmpdir(), "hallful-")), "practice.sqlite");
-  const store = await openSqliteStore({ file, now: () => "2026-09-07T18:00:00Z" });
-  if (!store.ok) throw new Error(JSON.stringify(store.problems));
-  return store.value;
+  return async () => {
+    const store = await openSqliteStore({ file, now: () => "2026-09-07T18:00:00Z" });
+    if (!store.ok) throw new Error(JSON.stringify(store.problems));
+    return store.value;
+  };
 });

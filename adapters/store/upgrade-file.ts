@@ -1,6 +1,6 @@
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect, sql } from "kysely";
-import { type Migration, migrations, SQLITE_TABLE_END } from "./migrations.ts";
+import { type Migration, migrations, SQLITE_TONGUE } from "./migrations.ts";
 
 /**
  * Brings an older data file up to this version, one migration a transaction. A copy of the file as it was
@@ -31,7 +31,7 @@ export async function migrate(
   for (const step of steps.filter((it) => it.version > from)) {
     // oxlint-disable-next-line no-await-in-loop -- each version is made from the one before
     await database.transaction().execute(async (transaction) => {
-      await step.up(transaction, SQLITE_TABLE_END);
+      await step.up(transaction, SQLITE_TONGUE);
       await sql`pragma user_version = ${sql.lit(step.version)}`.execute(transaction);
     });
   }

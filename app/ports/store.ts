@@ -48,7 +48,7 @@ export type Commit = {
 /**
  * The one store. A good answer to `commit` means that the changes are on disk.
  * Problems: "changed-elsewhere", "not-found", "action-reused", "disk-full", "store-read-only", "store-busy",
- * "data-file-damaged".
+ * "data-file-damaged", "database-unreachable".
  */
 export type Store = {
   practices(): Promise<Result<readonly Kept<PracticeDocument>[]>>;
