@@ -9,7 +9,7 @@ const coreEdges = {
   papers: ["hall"],
   week: ["hall", "price", "outlook"],
 };
-const cores = ["words", "hall", "price", "class", "outlook", "papers", "table", "week", "roll"];
+const cores = ["words", "hall", "price", "class", "outlook", "papers", "table", "week", "roll", "notice", "books"];
 
 const coreRules = cores.map((name) => {
   const allowed = [name, "words", ...(coreEdges[name] ?? [])].join("|");

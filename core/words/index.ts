@@ -33,3 +33,4 @@ export {
   MM_PER_METRE,
 } from "./units.ts";
 export type { WorkingLine } from "./working-line.ts";
+export { plainWriter, type Writer } from "./writer.ts";

@@ -1,0 +1,12 @@
+export { cutOff } from "./cut-off.ts";
+export {
+  type DeviceClock,
+  type DeviceTimes,
+  deviceClock,
+  type MadeAt,
+  madeAt,
+} from "./device-clock.ts";
+export { type NoticeAsked, type NoticeFound, noticeOf } from "./notice-of.ts";
+export { type NoticeRule, readNoticeRule, usualNotice } from "./notice-rule.ts";
+export { momentWords, spanWords } from "./moment-words.ts";
+export { plainRuleWords } from "./rule-words.ts";
