@@ -47,6 +47,11 @@ function monthName(number: string, from: string): string {
   return name;
 }
 
+/** Every time of day of a sentence in words, as the sums of a week tell them. */
+export function timesInWords(says: string, locale: Locale): string {
+  return says.replace(/\b\d{2}:\d{2}\b/g, (time) => timeWords(time, locale));
+}
+
 /** "18:30" is "6:30 pm" where clocks have twelve hours; a half-typed time stays as it is. */
 export function timeWords(start: string, locale: Locale): string {
   const read = /^(\d{2}):(\d{2})$/.exec(start);

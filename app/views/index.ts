@@ -1,6 +1,6 @@
 export { type ClassSheet, classSheet } from "./class-sheet.ts";
 export type { ClassSheetInput } from "./class-sheet-input.ts";
-export { datesInWords, dateWords, monthWords, timeWords, weekdayWord } from "./date-words.ts";
+export { datesInWords, dateWords, monthWords, timesInWords, timeWords, weekdayWord } from "./date-words.ts";
 export type { EveningPart } from "./evening-part.ts";
 export type { HeadsMark, HeadsRow } from "./heads-rows.ts";
 export type { MatsPart } from "./mats-part.ts";
@@ -36,3 +36,24 @@ export type { NightRow, OpeningPart } from "./opening-part.ts";
 export type { NextPart, NoticeRow } from "./next-part.ts";
 export type { FullPart, RemedyRow } from "./full-part.ts";
 export type { DemandPart } from "./demand-part.ts";
+export {
+  type OwnClassRow,
+  atPlan,
+  type WeekQuestion,
+  type WeekQuestionInput,
+  weekQuestion,
+} from "./week-question.ts";
+export { type DrawnClass, type DrawnDay, type WeekDrawing, weekDrawing } from "./week-drawing.ts";
+export {
+  type ChosenRow,
+  chosenRow,
+  type CurveRow,
+  curveRows,
+  hoursWords,
+  type RejectedRow,
+  rejectedRow,
+  tieSentences,
+  type WeekWriter,
+} from "./week-rows.ts";
+export { compareWeeks, type ComparedWeekRow, type WeekComparison } from "./week-compare.ts";
+export { planChanges } from "./plan-changes.ts";

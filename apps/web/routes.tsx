@@ -103,6 +103,12 @@ const people = createRoute({
   component: lazyRouteComponent(() => import("./coming/coming-page.tsx"), "ComingPage"),
 });
 
+const week = createRoute({
+  getParentRoute: () => practice,
+  path: "/week",
+  component: lazyRouteComponent(() => import("./week/week-page.tsx"), "WeekPage"),
+});
+
 const tree = root.addChildren([
   start,
   practice.addChildren([
@@ -119,6 +125,7 @@ const tree = root.addChildren([
     hallSheet,
     classHallSheet,
     people,
+    week,
   ]),
 ]);
 

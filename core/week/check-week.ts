@@ -27,6 +27,8 @@ export type Stop = {
   readonly candidate: number;
   /** she was at home before it */
   readonly fromHome: boolean;
+  /** between the one before it and this, in minutes since midnight; null where she goes straight on, or it is the first */
+  readonly atHome: { readonly from: number; readonly until: number } | null;
   readonly travel: number;
   readonly km: number;
   readonly waiting: number;
@@ -107,18 +109,28 @@ function stopAt(week: Week, at: number, before: number | undefined, faults: stri
   const one = candidateAt(week, at);
   if (before === undefined) {
     const out = way(week, week.home, one.place);
-    return { candidate: at, fromHome: true, travel: out.minutes, km: out.km, waiting: 0 };
+    return { candidate: at, fromHome: true, atHome: null, travel: out.minutes, km: out.km, waiting: 0 };
   }
   const last = candidateAt(week, before);
   const gap = one.accessFrom - last.accessUntil;
   const [back, out] = [way(week, last.place, week.home), way(week, week.home, one.place)];
   const there = back.minutes + out.minutes;
-  if (gap - there - spare(week, week.home, one.place) >= week.homeBetween)
-    return { candidate: at, fromHome: true, travel: there, km: back.km + out.km, waiting: 0 };
+  const early = spare(week, week.home, one.place);
+  if (gap - there - early >= week.homeBetween) {
+    const atHome = { from: last.accessUntil + back.minutes, until: one.accessFrom - out.minutes - early };
+    return { candidate: at, fromHome: true, atHome, travel: there, km: back.km + out.km, waiting: 0 };
+  }
   const on = way(week, last.place, one.place);
   if (gap < on.minutes + spare(week, last.place, one.place))
     faults.push(`no time from ${last.name} to ${one.name}`);
-  return { candidate: at, fromHome: false, travel: on.minutes, km: on.km, waiting: gap - on.minutes };
+  return {
+    candidate: at,
+    fromHome: false,
+    atHome: null,
+    travel: on.minutes,
+    km: on.km,
+    waiting: gap - on.minutes,
+  };
 }
 
 function way(week: Week, from: number, to: number): { readonly minutes: number; readonly km: number } {

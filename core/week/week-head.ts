@@ -40,9 +40,13 @@ export type DayJson = {
     readonly id: string;
     readonly name: string;
     readonly place: string;
+    readonly accessFrom: string;
     readonly start: string;
     readonly end: string;
+    readonly accessUntil: string;
     readonly fromHome: boolean;
+    /** between the one before it and this; null where she goes straight on */
+    readonly atHome: { readonly from: string; readonly until: string } | null;
     readonly travelMinutes: number;
     readonly km: number;
     readonly waitingMinutes: number;
@@ -79,15 +83,18 @@ function dayJson(week: Week, { weekday, leaves, home, stops }: DayWalk): DayJson
     weekday,
     leaves: clockText(leaves),
     home: clockText(home),
-    stops: stops.map(({ candidate, fromHome, travel, km, waiting }) => {
+    stops: stops.map(({ candidate, fromHome, atHome, travel, km, waiting }) => {
       const one = candidateAt(week, candidate);
       return {
         id: one.id,
         name: one.name,
         place: week.places[one.place]?.id ?? "",
+        accessFrom: clockText(one.accessFrom),
         start: clockText(one.start),
         end: clockText(one.end),
+        accessUntil: clockText(one.accessUntil),
         fromHome,
+        atHome: atHome === null ? null : { from: clockText(atHome.from), until: clockText(atHome.until) },
         travelMinutes: travel,
         km,
         waitingMinutes: waiting,

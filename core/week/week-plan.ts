@@ -29,6 +29,10 @@ const ownSchema = z.object({
     .describe("sessions a year, where they are not to be taken from the class sheet"),
 });
 
+const otherSchema = candidates.element.extend({
+  out: z.boolean().default(false).describe("left out of the week for now"),
+});
+
 /**
  * What a practice keeps of its week: all of a week document that its classes, its currency and its zone do not tell.
  * A class of the practice comes in by itself; `own` holds only what she says about it here. A hall is a place under
@@ -44,7 +48,10 @@ export const weekPlanSchema = z
     homeBetween,
     estimate,
     own: z.array(ownSchema).default([]),
-    candidates: candidates.default([]).describe("what could be taught beside the classes of the practice"),
+    candidates: z
+      .array(otherSchema)
+      .default([])
+      .describe("what could be taught beside the classes of the practice"),
     limits,
     wishes,
     weeks,

@@ -22,6 +22,9 @@ export function PracticeShell() {
           <Link to="/practice/$practice/halls" params={{ practice }}>
             Halls
           </Link>
+          <Link to="/practice/$practice/week" params={{ practice }}>
+            Week and year
+          </Link>
           <Link to="/practice/$practice/people" params={{ practice }}>
             People
           </Link>
