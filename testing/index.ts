@@ -7,6 +7,8 @@ export { oldDataFileVersion1, oldDataFileVersion2 } from "./old-data-file.ts";
 export { randomConvexFloors, randomHalls, randomLs, randomOutlines, randomRooms } from "./random-halls.ts";
 export { figureOf, marksOf, textsOf, wordsOfPaper } from "./paper-marks.ts";
 export { readPdf, wordsOfPage } from "./read-pdf.ts";
+export { aCommit, aSale, aWrite, openPracticeIn, type StoreWithRecord } from "./record-commits.ts";
+export { recordStoreContract } from "./record-store-contract.ts";
 export { type RealPostgres, realPostgres } from "./real-postgres.ts";
 export { type FreshStore, storeContract } from "./store-contract.ts";
 export { temporaryFolder } from "./temporary-folder.ts";

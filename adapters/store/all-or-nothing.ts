@@ -7,14 +7,18 @@ import type { Tables } from "./tables.ts";
 type Work<Value> = (transaction: Transaction<Tables>) => Promise<Result<Value>>;
 
 /**
- * All changes or none: a problem rolls the transaction back and nothing after it is tried. The work may be done
+ * All changes or none: a problem, or a value that is not to be kept, rolls the transaction back. The work may be done
  * again from the start when another transaction was in its way.
  */
-export async function allOrNothing<Value>(ground: Ground, work: Work<Value>): Promise<Result<Value>> {
+export async function allOrNothing<Value>(
+  ground: Ground,
+  work: Work<Value>,
+  isKept: (value: Value) => boolean = () => true,
+): Promise<Result<Value>> {
   for (let tries = 1; ; tries += 1) {
     try {
       // oxlint-disable-next-line no-await-in-loop -- one try after another
-      return await tried(await ground.begin(), work);
+      return await tried(await ground.begin(), work, isKept);
     } catch (error) {
       const wait = ground.pauseBeforeNext(error, tries);
       if (wait === null) throw error;
@@ -27,10 +31,11 @@ export async function allOrNothing<Value>(ground: Ground, work: Work<Value>): Pr
 async function tried<Value>(
   transaction: ControlledTransaction<Tables>,
   work: Work<Value>,
+  isKept: (value: Value) => boolean,
 ): Promise<Result<Value>> {
   try {
     const done = await work(transaction);
-    await (done.ok ? transaction.commit() : transaction.rollback()).execute();
+    await (done.ok && isKept(done.value) ? transaction.commit() : transaction.rollback()).execute();
     return done;
   } catch (error) {
     // a full disk makes some databases roll back by themselves, and then this one fails: the first error tells

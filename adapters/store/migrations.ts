@@ -1,16 +1,6 @@
-import { type Kysely, type RawBuilder, sql } from "kysely";
-
-type Words = RawBuilder<unknown>;
-
-/** What the databases say differently where tables are made. */
-export type Tongue = {
-  /** the end of a create table statement */
-  readonly end: Words;
-  /** the type of text that is compared byte by byte, wherever the server stands */
-  readonly key: Words;
-  /** the type of whole numbers up to 2^53 */
-  readonly large: Words;
-};
+import type { Kysely } from "kysely";
+import { runningRecord } from "./record/running-record.ts";
+import type { Tongue } from "./tongue.ts";
 
 export type Migration = {
   /** 1, 2, 3 …: the version of the data file after it */
@@ -18,16 +8,12 @@ export type Migration = {
   readonly up: (database: Kysely<never>, tongue: Tongue) => Promise<void>;
 };
 
-/** SQLite keeps the declared type of a column only in a STRICT table. */
-export const SQLITE_TONGUE: Tongue = { end: sql`strict`, key: sql`text`, large: sql`integer` };
-
-export const POSTGRES_TONGUE: Tongue = { end: sql``, key: sql`text collate "C"`, large: sql`bigint` };
-
 /** In order; a published one is never edited: write the next. */
 export const migrations: readonly Migration[] = [
   { version: 1, up: practicesHallsAndClasses },
   { version: 2, up: whatHappened },
   { version: 3, up: plans },
+  { version: 4, up: runningRecord },
 ];
 
 export function newestVersion(): number {

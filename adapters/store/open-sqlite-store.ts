@@ -1,13 +1,12 @@
 import { existsSync, mkdirSync } from "node:fs";
 import { dirname } from "node:path";
-import type { Store } from "#app/ports";
 import { bad, good, type Result } from "#core/words";
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect } from "kysely";
 import { checkFile, checkWritable } from "./check-file.ts";
 import { createFile } from "./create-file.ts";
 import { newestVersion } from "./migrations.ts";
-import { sqlStore } from "./sql-store.ts";
+import { sqlStore, type WholeStore } from "./sql-store.ts";
 import { isBusy, sqliteProblem } from "./sqlite-problem.ts";
 import type { Tables } from "./tables.ts";
 import { upgradeFile } from "./upgrade-file.ts";
@@ -30,7 +29,7 @@ const MOST_TRIES = 20;
  * was answered is on disk, also when the power goes.
  * Problems: those of checkFile and "store-read-only", "disk-full".
  */
-export async function openSqliteStore(options: SqliteOptions): Promise<Result<Store>> {
+export async function openSqliteStore(options: SqliteOptions): Promise<Result<WholeStore>> {
   try {
     const ready = await readyFile(options.file);
     if (!ready.ok) return ready;
@@ -47,7 +46,7 @@ export function storeOver(
   connection: Database.Database,
   options: SqliteOptions,
   mostTries = MOST_TRIES,
-): Store {
+): WholeStore {
   const database = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) });
   return sqlStore({
     database,

@@ -1,4 +1,11 @@
-import { type Commit, type Kept, planDocumentSchema, type PracticeWhole, type Store } from "#app/ports";
+import {
+  type Commit,
+  type Kept,
+  planDocumentSchema,
+  type PracticeWhole,
+  type RecordStore,
+  type Store,
+} from "#app/ports";
 import { classDocumentSchema } from "#core/class";
 import { hallDocumentSchema } from "#core/hall";
 import { happenedSchema } from "#core/outlook";
@@ -15,13 +22,18 @@ import type { Kysely, Transaction } from "kysely";
 import { allOrNothing } from "./all-or-nothing.ts";
 import { applyChange } from "./apply-change.ts";
 import { type Ground, guarded } from "./ground.ts";
-import { noteAction } from "./note-action.ts";
+import { noteAction, notingOf } from "./note-action.ts";
 import { readRows } from "./read-rows.ts";
+import { recordStore } from "./record/record-store.ts";
 import type { Tables } from "./tables.ts";
 
+/** Documents and the running record of all practices, in one place with one door; closing it closes both. */
+export type WholeStore = Store & { readonly record: RecordStore };
+
 /** The one SQL store: plain SQL only, so that another database needs another ground and nothing else. */
-export function sqlStore(ground: Ground): Store {
+export function sqlStore(ground: Ground): WholeStore {
   return {
+    record: recordStore(ground),
     practices: () => guarded(ground, () => practices(ground.database)),
     whole: (practice) => guarded(ground, () => whole(ground, practice)),
     commit: (commit) =>
@@ -90,9 +102,9 @@ async function changeAll(
   commit: Commit,
   at: string,
 ): Promise<Result<null>> {
-  const noted = await noteAction(transaction, commit, at);
+  const noted = await noteAction(transaction, notingOf(commit, at));
   if (!noted.ok) return noted;
-  if (noted.value === "done before") return good(null);
+  if (noted.value.outcome === "done before") return good(null);
   for (const change of commit.changes) {
     // oxlint-disable-next-line no-await-in-loop -- one connection: the statements of a transaction take turns
     const changed = await applyChange(transaction, commit.practice, change);

@@ -27,4 +27,41 @@ export type Tables = {
     /** ISO 8601 instant, UTC */
     at: string;
   };
+  /** the running record: a stream is one person, session, pass or accident, as it stands */
+  stream: {
+    practice: string;
+    /** "session/tuesday.2026-12-01" */
+    stream: string;
+    kind: string;
+    /** of its last event */
+    number: number;
+    belongs: string;
+    sort: string;
+    /** JSON text */
+    state: string;
+  };
+  event: {
+    practice: string;
+    stream: string;
+    number: number;
+    action: string;
+    made: string;
+    arrived: string;
+    actor: string;
+    /** JSON text */
+    body: string;
+  };
+  posting: {
+    practice: string;
+    action: string;
+    line: number;
+    date: string;
+    account: string;
+    commodity: string;
+    amount: number;
+    /** the stream it came from */
+    about: string;
+  };
+  /** short notes of health, sealed before they come here */
+  sealed: { practice: string; person: string; text: string };
 };

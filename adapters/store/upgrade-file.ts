@@ -1,6 +1,7 @@
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect, sql } from "kysely";
-import { type Migration, migrations, SQLITE_TONGUE } from "./migrations.ts";
+import { type Migration, migrations } from "./migrations.ts";
+import { SQLITE_TONGUE } from "./tongue.ts";
 
 /**
  * Brings an older data file up to this version, one migration a transaction. A copy of the file as it was

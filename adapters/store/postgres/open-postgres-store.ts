@@ -1,8 +1,7 @@
-import type { Store } from "#app/ports";
 import { bad, good, type Result } from "#core/words";
 import { Kysely, PostgresDialect } from "kysely";
 import type { Pool } from "pg";
-import { sqlStore } from "../sql-store.ts";
+import { sqlStore, type WholeStore } from "../sql-store.ts";
 import type { Tables } from "../tables.ts";
 import { addressInWords } from "./address-in-words.ts";
 import { makePool } from "./make-pool.ts";
@@ -21,7 +20,7 @@ export type PostgresOptions = {
  * Problems: "database-address-unreadable", "database-unreachable", "database-refused", "database-foreign",
  * "database-newer", "database-forgetful", "store-read-only", "disk-full", "store-busy".
  */
-export async function openPostgresStore(options: PostgresOptions): Promise<Result<Store>> {
+export async function openPostgresStore(options: PostgresOptions): Promise<Result<WholeStore>> {
   const where = addressInWords(options.url);
   if (!where.ok) return where;
   const pool = makePool(options.url);
@@ -42,7 +41,7 @@ function databaseOver(pool: Pool): Kysely<Tables> {
   return new Kysely({ dialect: new PostgresDialect({ pool }) });
 }
 
-function postgresStoreOver(database: Kysely<Tables>, where: string, now: () => string): Store {
+function postgresStoreOver(database: Kysely<Tables>, where: string, now: () => string): WholeStore {
   return sqlStore({
     database,
     // said for each transaction, because a server can be set to another level for all that do not say

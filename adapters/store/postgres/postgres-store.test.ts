@@ -1,4 +1,4 @@
-import { type RealPostgres, realPostgres, storeContract } from "#testing";
+import { type RealPostgres, realPostgres, recordStoreContract, storeContract } from "#testing";
 import { afterAll, beforeAll } from "vitest";
 import { openPostgresStore } from "./open-postgres-store.ts";
 
@@ -8,11 +8,14 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => server.stop());
 
-storeContract("a PostgreSQL database", async () => {
+const freshSchema = async () => {
   const url = await server.emptySchema();
   return async () => {
     const store = await openPostgresStore({ url, now: () => "2026-09-07T18:00:00Z" });
     if (!store.ok) throw new Error(JSON.stringify(store.problems));
     return store.value;
   };
-});
+};
+
+storeContract("a PostgreSQL database", freshSchema);
+recordStoreContract("a PostgreSQL database", freshSchema);

@@ -1,7 +1,8 @@
 import { bad, good, problem, type Result } from "#core/words";
 import { type Kysely, sql, type Transaction } from "kysely";
-import { type Migration, migrations, newestVersion, POSTGRES_TONGUE } from "../migrations.ts";
+import { type Migration, migrations, newestVersion } from "../migrations.ts";
 import type { Tables } from "../tables.ts";
+import { POSTGRES_TONGUE } from "../tongue.ts";
 
 /** "HALL" as a number: the lock under which one program at a time looks after the tables. */
 const LOCK = 0x48414c4c;
