@@ -16,6 +16,8 @@ export function aSession(capacity: number): SessionState {
     currency: "GBP",
     single: 1000,
     concession: 800,
+    notice: { kind: "elapsed", hours: 24 },
+    firstLateWaived: true,
   });
 }
 

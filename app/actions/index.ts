@@ -6,6 +6,7 @@ export { importClass } from "./import-class.ts";
 export { type ImportAsk, importHall } from "./import-hall.ts";
 export { type OpenPracticeOrder, openPractice, type PracticeStartDocuments } from "./open-practice.ts";
 export { type PrintedPaper, type PrintHallSheetAsk, printHallSheet } from "./print-hall-sheet.ts";
+export { readIds } from "./read-ids.ts";
 export { readPractice } from "./read-practice.ts";
 export { removeClass } from "./remove-class.ts";
 export { type RemoveAskOf, removeHall } from "./remove-hall.ts";

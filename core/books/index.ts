@@ -25,4 +25,15 @@ export type {
 } from "./pass/pass-event.ts";
 export { freeOf, type PassPromise, type PassState, type PassUse } from "./pass/pass-state.ts";
 export { placeGivenBack, type PlaceMoney, placePaid, placeTaught } from "./place/place-entries.ts";
+export { passProblem } from "./pass/pass-problem.ts";
+export { type RefundFound, refundOf, type RefundWay } from "./pass/refund-of.ts";
+export {
+  lastOfEachWeek,
+  moveUseBy,
+  type Pause,
+  type UseBy,
+  useByAfter,
+  useByAfterPause,
+} from "./pass/use-by.ts";
+export { type UseByWarning, useByWarning } from "./pass/use-by-warning.ts";
 export { shareOf } from "./pass/share-of.ts";

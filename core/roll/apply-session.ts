@@ -1,5 +1,5 @@
-import type { PlaceHeld, SessionEvent, SessionOpened } from "./session-event.ts";
-import type { Place, PlaceState, SessionState, Waiting } from "./session-state.ts";
+import type { Paid, PlaceHeld, SessionEvent, SessionOpened } from "./session-event.ts";
+import { type Place, placeIn, type PlaceState, type SessionState, type Waiting } from "./session-state.ts";
 
 /**
  * The session after one more event. It does not ask whether the event was allowed: that was asked before the event
@@ -23,8 +23,12 @@ export function applySession(before: SessionState | null, event: SessionEvent): 
       return changed(before, event.place, { state: givenUp(event.late), waived: event.waived });
     case "marked":
       return changed(before, event.place, { state: event.as });
+    case "let go":
+      return changed(before, event.place, { waived: true });
     case "paid":
-      return changed(before, event.place, { paid: event.paid });
+      return paid(before, event.place, event.paid);
+    case "paid back":
+      return paid(before, event.place, { ...event.paid, amount: -event.paid.amount });
     case "waiting":
       return { ...before, waiting: [...before.waiting, entryOf(event)] };
     case "stopped waiting":
@@ -56,7 +60,8 @@ function openSession(event: SessionOpened): SessionState {
 
 function hold(before: SessionState, event: PlaceHeld): SessionState {
   const { kind: _, place: id, entry, ...told } = event;
-  const place: Place = { ...told, id, state: "held", waived: false };
+  const paid = told.paid === null ? [] : [told.paid];
+  const place: Place = { ...told, id, paid, state: "held", waived: false };
   const after = { ...before, places: [...before.places, place] };
   return entry === null ? after : stopWaiting(after, entry);
 }
@@ -69,6 +74,10 @@ function changed(before: SessionState, id: string, change: Partial<Place>): Sess
   if (!before.places.some((place) => place.id === id)) throw new Error(`no such place: ${id}`);
   const places = before.places.map((place) => (place.id === id ? { ...place, ...change } : place));
   return { ...before, places };
+}
+
+function paid(before: SessionState, id: string, part: Paid): SessionState {
+  return changed(before, id, { paid: [...(placeIn(before, id)?.paid ?? []), part] });
 }
 
 function entryOf(event: SessionEvent & { readonly kind: "waiting" }): Waiting {

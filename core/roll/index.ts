@@ -26,6 +26,7 @@ export {
   cancelReasons,
   type MeansOfPaying,
   meansOfPaying,
+  noticeSchema,
   type Paid,
   type PlaceKind,
   placeKinds,
@@ -34,6 +35,8 @@ export {
 } from "./session-event.ts";
 export {
   freeMats,
+  isCharged,
+  paidFor,
   type Place,
   type PlaceState,
   placeIn,

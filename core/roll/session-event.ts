@@ -12,6 +12,13 @@ export const cancelReasons = ["hall shut", "teacher", "too few", "weather", "oth
 /** What was paid at once; null while it is owed or there is nothing to pay. */
 const paid = z.object({ amount: minorUnits, by: z.enum(meansOfPaying) }).nullable();
 
+/** As #core/notice reads it: so many hours gone by, the same clock so many days before, or a clock of a day. */
+export const noticeSchema = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("elapsed"), hours: z.int().min(0) }),
+  z.object({ kind: z.literal("days"), days: z.int().min(0) }),
+  z.object({ kind: z.literal("clock"), daysBefore: z.int().min(0), at: z.string() }),
+]);
+
 const opened = z.object({
   kind: z.literal("opened"),
   class: id,
@@ -26,6 +33,8 @@ const opened = z.object({
   currency: z.string(),
   single: minorUnits.describe("price of a single"),
   concession: minorUnits.describe("price at less"),
+  notice: noticeSchema.describe("by when a place can be given up"),
+  firstLateWaived: z.boolean().describe("whether somebody's first lateness is let go"),
 });
 
 const held = z.object({
@@ -57,7 +66,11 @@ export const sessionEventSchema = z.discriminatedUnion("kind", [
   held,
   z.object({ kind: z.literal("given up"), place: id, late: z.boolean(), waived: z.boolean() }),
   z.object({ kind: z.literal("marked"), place: id, as: z.enum(["held", "attended", "not come"]) }),
+  z
+    .object({ kind: z.literal("let go"), place: id, why: z.enum(["filled", "kindness"]) })
+    .describe("a lateness is not charged after all"),
   z.object({ kind: z.literal("paid"), place: id, paid: paid.unwrap() }),
+  z.object({ kind: z.literal("paid back"), place: id, paid: paid.unwrap() }),
   z.object({
     kind: z.literal("waiting"),
     entry: id,
@@ -81,6 +94,7 @@ export const sessionEventSchema = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("register closed") }),
 ]);
 
+export type SessionNotice = z.output<typeof noticeSchema>;
 export type SessionEvent = z.output<typeof sessionEventSchema>;
 export type SessionOpened = z.output<typeof opened>;
 export type PlaceHeld = z.output<typeof held>;

@@ -1,4 +1,4 @@
-import type { CancelReason, Paid, PlaceKind } from "./session-event.ts";
+import type { CancelReason, Paid, PlaceKind, SessionNotice } from "./session-event.ts";
 
 /*
  * One session with its people, as its events leave it:
@@ -15,9 +15,11 @@ export type Place = {
   readonly pass: string | null;
   /** whole minor units */
   readonly price: number;
-  readonly paid: Paid | null;
+  /** what came in for it, in order; what went back is below nought */
+  readonly paid: readonly Paid[];
   readonly with: string | null;
   readonly state: PlaceState;
+  /** a lateness that was let go */
   readonly waived: boolean;
   readonly walkedIn: boolean;
 };
@@ -46,6 +48,8 @@ export type SessionState = {
   readonly currency: string;
   readonly single: number;
   readonly concession: number;
+  readonly notice: SessionNotice;
+  readonly firstLateWaived: boolean;
   readonly cancelled: { readonly why: CancelReason; readonly movedTo: string | null } | null;
   readonly cover: { readonly by: string; readonly fee: number } | null;
   readonly places: readonly Place[];
@@ -65,6 +69,16 @@ export function takesMat(place: Pick<Place, "state">): boolean {
 export function freeMats({ capacity, places, waiting }: SessionState): number {
   const promised = waiting.filter(({ offer }) => offer !== null && offer.until !== null).length;
   return capacity - places.filter(takesMat).length - promised;
+}
+
+/** Whether a place is charged: it was used, or given up too late, or nobody came. */
+export function isCharged({ state, waived }: Pick<Place, "state" | "waived">): boolean {
+  return state === "attended" || state === "not come" || (state === "given up late" && !waived);
+}
+
+/** In minor units: what has come in for a place, less what went back. */
+export function paidFor({ paid }: Pick<Place, "paid">): number {
+  return paid.reduce((sum, { amount }) => sum + amount, 0);
 }
 
 export function placeIn(session: SessionState, id: string): Place | undefined {

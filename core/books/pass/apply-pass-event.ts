@@ -69,6 +69,7 @@ function sold(state: PassState | null, event: PassSold): PassState {
     expired: 0,
     left: event.size,
     unpaid: paid === "later" ? event.price : 0,
+    letGo: 0,
     paidBack: 0,
     pausedFrom: null,
     pauses: 0,
@@ -107,6 +108,7 @@ function refunded(state: PassState, { classes, amount, sessions = [] }: PassRefu
     refunded: state.refunded + classes,
     left: notBelowNought(state.left - classes, "refunded"),
     unpaid: state.unpaid - letGo,
+    letGo: state.letGo + letGo,
     paidBack: state.paidBack + paidOut,
     sessions: state.sessions.filter((session) => !sessions.includes(session)),
   };

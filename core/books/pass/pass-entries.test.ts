@@ -41,6 +41,10 @@ function bookOf(events: readonly PassEvent[]): readonly Entry[] {
   return entries;
 }
 
+function promise(session: string): PassEvent {
+  return { kind: "promised", on: "2026-12-01", session, class: "tuesday" };
+}
+
 function back(amount: number): PassEvent {
   return { kind: "refunded", on: "2026-12-01", classes: 6, amount, how: "bank" };
 }
@@ -145,8 +149,6 @@ test("BOOKS-10 what cannot have happened throws: no sale first, a class off an e
 });
 
 test("BOOKS-16 no more classes are spoken for than are left, and the books hear nothing of it", () => {
-  const promise = (session: string) =>
-    ({ kind: "promised", on: "2026-12-01", session, class: "tuesday" }) as const;
   const two: readonly PassEvent[] = [{ ...tenPass, size: 2 }, promise("s1"), promise("s2")];
   expect(freeOf(passAfter(two))).toBe(0);
   expect(() => passAfter([...two, promise("s3")])).toThrow("nothing is free");

@@ -4,7 +4,8 @@ import type { PassPromised, PassSold, PassTerms, PassUsed } from "./pass-event.t
  * A pass as its events leave it. Plain JSON; never stored as the truth, always worked out from the events.
  *
  * Example: 10 sold, 4 used → { size: 10, left: 6, used: [4 uses], refunded: 0, expired: 0, … }.
- * Invariant: left = size − used − refunded − expired, and never below nought; 0 ≤ unpaid ≤ price.
+ * Invariant: left = size − used − refunded − expired, and never below nought; no more places are promised
+ * than classes are left; what came in is price − unpaid − let go, and what stays of it is that less what was paid back.
  */
 export type PassState = {
   readonly pass: string;
@@ -30,6 +31,8 @@ export type PassState = {
   readonly left: number;
   /** of the price, still to be paid */
   readonly unpaid: number;
+  /** of the price, never to be paid: let go when classes were given back */
+  readonly letGo: number;
   /** money paid out again */
   readonly paidBack: number;
   /** the first day of the pause that it is in */
@@ -49,4 +52,9 @@ export function freeOf({ left, promised }: Pick<PassState, "left" | "promised">)
 /** Classes that are no longer owed, in whatever way they went. */
 export function goneOf(state: PassState): number {
   return state.size - state.left;
+}
+
+/** What came in for it and was not paid back. */
+export function moneyKept({ price, unpaid, letGo, paidBack }: PassState): number {
+  return price - unpaid - letGo - paidBack;
 }
