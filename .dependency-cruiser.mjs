@@ -8,8 +8,23 @@ const coreEdges = {
   outlook: ["price"],
   papers: ["hall"],
   week: ["hall", "price", "outlook"],
+  cash: ["price", "outlook"],
 };
-const cores = ["words", "hall", "price", "class", "outlook", "papers", "table", "week", "roll", "notice", "books"];
+const cores = [
+  "words",
+  "hall",
+  "price",
+  "class",
+  "outlook",
+  "papers",
+  "table",
+  "week",
+  "year",
+  "cash",
+  "roll",
+  "notice",
+  "books",
+];
 
 const coreRules = cores.map((name) => {
   const allowed = [name, "words", ...(coreEdges[name] ?? [])].join("|");
@@ -59,20 +74,20 @@ export default {
     {
       name: "web-touches-no-adapter",
       comment:
-        "The screens run in a browser: they never read an adapter or the server, but adapters/import, which turns bytes into rows in a browser as well.",
+        "The screens run in a browser: they never read an adapter or the server, but adapters/import and adapters/calendar, which read and write files in a browser as well.",
       severity: "error",
       from: { path: "^apps/web/" },
       to: {
         path: "^(adapters|apps/(server|cli)|testing|bench|checks)/",
-        pathNot: "^adapters/import/index\\.ts$",
+        pathNot: "^adapters/(import|calendar)/index\\.ts$",
       },
     },
     {
       name: "pure-code-touches-no-machine",
       comment:
-        "Kernels, core, app and adapters/import read no Node module: files, network and processes belong to the other adapters and apps.",
+        "Kernels, core, app, adapters/import and adapters/calendar read no Node module: files, network and processes belong to the other adapters and apps.",
       severity: "error",
-      from: { path: "^(kernels|core|app|adapters/import)/", pathNot: "\\.test\\.ts$" },
+      from: { path: "^(kernels|core|app|adapters/(import|calendar))/", pathNot: "\\.test\\.ts$" },
       to: { dependencyTypes: ["core"] },
     },
     {
