@@ -10,6 +10,10 @@ export type CoverageQuestion = {
   readonly counted: boolean;
   /** people expected to an opening; 0 is a class that begins with an ordinary week */
   readonly opening: number;
+  /** the spread of the luck of evenings; null is drawn about the guess */
+  readonly luck: number | null;
+  /** whether the answer reckons with luck */
+  readonly reckoned: boolean;
 };
 
 export type Coverage = CoverageQuestion & {
@@ -21,7 +25,7 @@ export type Coverage = CoverageQuestion & {
 
 /** How often the bands of eight of ten hold on simulated classes. */
 export function measureCoverage(classes: number, asked: CoverageQuestion, seed: number): Coverage {
-  const { recorded, counted, opening } = asked;
+  const { recorded, counted, opening, luck, reckoned } = asked;
   const coming = 24;
   const random = xoroshiro128plus(seed);
   const prior = rollPrior(guess);
@@ -31,10 +35,14 @@ export function measureCoverage(classes: number, asked: CoverageQuestion, seed: 
     const truth = ratesOf(prior, priorDraw(prior, point));
     const seasons = Array.from({ length: recorded + coming }, () => 1);
     const opened = opening === 0 ? {} : { opening: { people: opening, echo: truth.echo } };
-    const run = simulateRoll({ ...truth, ...opened, alike: ALIKE, seasons }, random);
+    const run = simulateRoll(
+      { ...truth, ...opened, luck: luck ?? truth.luck, alike: ALIKE, seasons },
+      random,
+    );
     const heads = run.map(({ demand }) => Math.min(demand, CAPACITY));
     const newcomers = run.map((it) => (counted ? Math.min(it.newcomers, CAPACITY) : null));
-    const question = questionOf(heads.slice(0, recorded), newcomers);
+    const told = questionOf(heads.slice(0, recorded), newcomers);
+    const question = reckoned ? told : { ...told, guess: { ...guess, luck: null } };
     const learned = learnedRoll(question, seed + each);
     const band = totalBand(lookAhead(question, learned.sample, level(coming)).totals);
     const total = heads.slice(recorded).reduce((sum, count) => sum + count, 0);

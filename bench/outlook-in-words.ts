@@ -18,7 +18,7 @@ export function outlookInWords({ year, learning, coverage, regret }: OutlookReco
       `the prior's draws alone take ${learning.peer.draws}, worth ${learning.peer.effective.toFixed(0)}, and ${ms(learning.peer.ms)}.`,
     ...coverage.map(
       (it) =>
-        `Bands of eight of ten after ${it.recorded} sessions${it.counted ? " with newcomers counted" : ""}${it.opening > 0 ? `, opened to ${it.opening}` : ""}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
+        `Bands of eight of ten after ${worldInWords(it)}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
         `heads of 24 weeks ${percent(it.heads)}, newcomers ${percent(it.newcomers)}.`,
     ),
     ...regret.flatMap(({ world, rules }) => [
@@ -27,6 +27,15 @@ export function outlookInWords({ year, learning, coverage, regret }: OutlookReco
       ...rules.map(lineOf),
     ]),
   ].join("\n");
+}
+
+function worldInWords({ recorded, counted, opening, luck, reckoned }: Coverage): string {
+  return [
+    `${recorded} sessions${counted ? " with newcomers counted" : ""}`,
+    ...(opening > 0 ? [`opened to ${opening}`] : []),
+    ...(luck === null ? [] : [`luck ${luck}`]),
+    ...(reckoned ? [] : ["not reckoned with"]),
+  ].join(", ");
 }
 
 function lineOf(it: Regret): string {

@@ -43,6 +43,7 @@ const guess: RollGuess = {
   leaves: 0.02,
   onRoll: null,
   echo: 0.15,
+  luck: 0.15,
 };
 
 /** Months of 40 teaching weeks from September; closed at Christmas, Easter and in August. */
@@ -72,15 +73,15 @@ export type World = {
   readonly newcomers: number;
   /** people expected to an opening; 0 is a class that begins with an ordinary week */
   readonly opening: number;
-  /** the spread of a luck that all people of one evening share, like rain or a match on television; 0 is none */
-  readonly weather: number;
+  /** the spread of a luck that all people of one evening share, lognormal; null is Gamma and drawn about the guess */
+  readonly weather: number | null;
 };
 
 export const worlds: readonly World[] = [
-  { name: "as she guessed", newcomers: 1, opening: 0, weather: 0 },
-  { name: "half the newcomers", newcomers: 0.5, opening: 0, weather: 0 },
-  { name: "half the newcomers, open to ten", newcomers: 0.5, opening: 10, weather: 0 },
-  { name: "as she guessed, with weather", newcomers: 1, opening: 0, weather: 0.3 },
+  { name: "as she guessed", newcomers: 1, opening: 0, weather: null },
+  { name: "half the newcomers", newcomers: 0.5, opening: 0, weather: null },
+  { name: "half the newcomers, open to ten", newcomers: 0.5, opening: 10, weather: null },
+  { name: "as she guessed, with much weather", newcomers: 1, opening: 0, weather: 0.3 },
 ];
 
 /** The rules on the same simulated classes of a world. */
@@ -96,9 +97,11 @@ function simulatedClass(random: RandomGenerator, world: World, seed: number): Cl
   const drawn = ratesOf(prior, priorDraw(prior, point));
   const truth = { ...drawn, newcomers: drawn.newcomers * world.newcomers };
   // the rules know the season, not the weather
-  const felt = world.weather === 0 ? seasons : seasons.map((each) => each * luckOf(world.weather, random));
+  const { weather } = world;
+  const felt = weather === null ? seasons : seasons.map((each) => each * luckOf(weather, random));
   const opened = world.opening === 0 ? {} : { opening: { people: world.opening, echo: truth.echo } };
-  const rates = { ...truth, ...opened, alike: scene.alike, seasons: felt };
+  const luck = weather === null ? truth.luck : 0;
+  const rates = { ...truth, ...opened, luck, alike: scene.alike, seasons: felt };
   const demand = simulateRoll(rates, random).map((it) => it.demand);
   const heads = demand.map((count) => Math.min(count, scene.capacity));
   const expected = expectedHeads(truth, world.opening > 0 ? (heads[0] ?? 0) : null);

@@ -8,6 +8,7 @@ export const guess: RollGuess = {
   leaves: 0.02,
   onRoll: null,
   echo: 0.15,
+  luck: 0.15,
 };
 export const ALIKE = 4;
 export const CAPACITY = 14;

@@ -37,7 +37,7 @@ export function measureYear(): YearSpeed {
   const ahead = level(sessions);
   const ms = medianMs(() => totalBand(lookAhead(asked, learnedRoll(asked, 1).sample, ahead).totals));
   // for one known rate the truth can be had by simulation
-  const rates: RollDraw = { ...guess, onRoll: 0, echo: 0 };
+  const rates: RollDraw = { ...guess, onRoll: 0, echo: 0, luck: 0.15 };
   const ours = totalBand(lookAhead(asked, [rates], ahead).totals);
   const reference = simulatedTotals(rates, sessions, 20_000, 44);
   const ends = [0.1, 0.9].map((share) => reference[Math.floor(share * reference.length)] ?? 0);
@@ -57,7 +57,7 @@ export function measureYear(): YearSpeed {
 
 /** Learning from forty sessions, and the prior's own draws weighted until they are worth as many. */
 export function measureLearning(): LearningSpeed {
-  const asked = questionOf(simulatedHeads({ ...guess, onRoll: 0, echo: 0 }, 40, 40));
+  const asked = questionOf(simulatedHeads({ ...guess, onRoll: 0, echo: 0, luck: 0.15 }, 40, 40));
   const found = learnedRoll(asked, 1);
   const ms = medianMs(() => learnedRoll(asked, 1));
   const peer = priorAlone(asked, found.effective);

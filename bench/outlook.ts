@@ -30,7 +30,12 @@ const coverage = [
   { recorded: 40, counted: false, opening: 0 },
   { recorded: 12, counted: false, opening: 8 },
   { recorded: 12, counted: true, opening: 8 },
-].map((asked) => measureCoverage(classes, asked, seed));
+  { recorded: 12, counted: false, opening: 0, luck: 0 },
+  { recorded: 12, counted: false, opening: 0, luck: 0.3 },
+  { recorded: 12, counted: false, opening: 0, luck: 0.3, reckoned: false },
+  { recorded: 40, counted: false, opening: 0, luck: 0.3 },
+  { recorded: 40, counted: false, opening: 0, luck: 0.3, reckoned: false },
+].map((asked) => measureCoverage(classes, { luck: null, reckoned: true, ...asked }, seed));
 const regret = worlds.map((world) => {
   told(`advice on ${classes} simulated classes, ${world.name}`);
   return { world: world.name, rules: measureRegret(classes, seed, world) };

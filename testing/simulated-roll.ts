@@ -12,6 +12,8 @@ export type SimulatedRoll = {
   readonly seasons: readonly number[];
   /** regulars before the first session, all new ones */
   readonly before?: number;
+  /** the spread of a luck about 1 that all people of one session share */
+  readonly luck?: number;
   /** a first session to which so many are expected, and after it so many more newcomers for each who came */
   readonly opening?: { readonly people: number; readonly echo: number };
 };
@@ -23,9 +25,10 @@ export function simulateRoll(roll: SimulatedRoll, random: RandomGenerator): read
   let regulars: readonly number[] = Array.from({ length: roll.before ?? 0 }, () => leavingOf(roll, random));
   let opened = 0;
   return roll.seasons.map((season, at) => {
-    const coming = Math.min(1, roll.attends * season);
+    const luck = luckOf(roll.luck ?? 0, random);
+    const coming = Math.min(1, roll.attends * season * luck);
     const came = regulars.filter(() => uniformFloat64(random) < coming).length;
-    const newcomers = poissonDraw(expectedNewcomers(roll, season, at, opened), random);
+    const newcomers = poissonDraw(luck * expectedNewcomers(roll, season, at, opened), random);
     if (at === 0) opened = newcomers;
     const staying = Array.from({ length: newcomers }, () => uniformFloat64(random) < roll.stays);
     const joining = staying.filter(Boolean).map(() => leavingOf(roll, random));
@@ -45,6 +48,11 @@ function expectedNewcomers(
   if (opening === undefined) return newcomers * season;
   if (at === 0) return opening.people;
   return newcomers * season + (at > 2 ? 0 : (opened * opening.echo) / at);
+}
+
+/** Gamma about 1; the draws above take shapes from 1, a spread of 1 at most. */
+function luckOf(spread: number, random: RandomGenerator): number {
+  return spread === 0 ? 1 : gammaDraw(spread ** -2, random) * spread ** 2;
 }
 
 /** The weekly chance to stop of one person: Beta(a, b) with a whole a, as the share of two sums of waiting times. */

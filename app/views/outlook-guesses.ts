@@ -3,7 +3,13 @@ import type { OutlookSheetInput } from "./outlook-sheet.ts";
 
 type Planned = OutlookSheetInput["document"];
 
-const ROLL: readonly OutlookFigure[] = ["roll.newcomers", "roll.stays", "roll.attends", "roll.leaves"];
+const ROLL: readonly OutlookFigure[] = [
+  "roll.newcomers",
+  "roll.stays",
+  "roll.attends",
+  "roll.leaves",
+  "roll.luck",
+];
 
 /** The guesses about newcomers, regulars and seasons; a season that nobody entered is a usual year. */
 export function rollGuesses(document: Planned): readonly string[] {

@@ -39,6 +39,7 @@ export const classOutlookSchema = z.object({
       stays: share.describe("share of them who become regulars"),
       attends: share.describe("share of the sessions that a regular comes to"),
       leaves: share.describe("share of the regulars who stop each week"),
+      luck: share.describe("spread of a luck that all people of one evening share, like rain"),
     })
     .optional(),
   regulars: z.number().optional().describe("regulars who are known to be there before the first session"),

@@ -37,6 +37,7 @@ const names: Readonly<Record<string, string>> = {
   "outlook.roll.stays": "how many of them stay",
   "outlook.roll.attends": "how often regulars come",
   "outlook.roll.leaves": "how many regulars stop",
+  "outlook.roll.luck": "how much luck an evening has",
   "outlook.opening.turnUp": "how many of those accepted come",
   "outlook.opening.returns": "how many come again",
   "outlook.notice.days": "the days of notice",

@@ -10,6 +10,7 @@ export type OutlookFigure =
   | "roll.stays"
   | "roll.attends"
   | "roll.leaves"
+  | "roll.luck"
   | "opening.turnUp"
   | "opening.returns"
   | "notice.days"
@@ -21,6 +22,7 @@ const usual: Readonly<Record<OutlookFigure, number>> = {
   "roll.stays": 0.4,
   "roll.attends": 0.65,
   "roll.leaves": 0.02,
+  "roll.luck": 0.15,
   "opening.turnUp": 0.6,
   "opening.returns": 0.4,
   "notice.days": 28,
@@ -60,6 +62,7 @@ const names: readonly OutlookFigure[] = [
   "roll.stays",
   "roll.attends",
   "roll.leaves",
+  "roll.luck",
   "opening.turnUp",
   "opening.returns",
   "notice.days",
@@ -76,6 +79,8 @@ function entered(outlook: ClassOutlook | undefined, name: OutlookFigure): number
       return outlook?.roll?.attends;
     case "roll.leaves":
       return outlook?.roll?.leaves;
+    case "roll.luck":
+      return outlook?.roll?.luck;
     case "opening.turnUp":
       return outlook?.opening?.turnUp;
     case "opening.returns":

@@ -16,6 +16,7 @@ export function classOutlookQuestion(
       stays: figure("roll.stays"),
       attends: figure("roll.attends"),
       leaves: figure("roll.leaves"),
+      luck: figure("roll.luck"),
     },
     ...(regulars === undefined ? {} : { regulars }),
     ...(startedBefore === undefined ? {} : { startedBefore }),

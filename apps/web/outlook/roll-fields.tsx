@@ -56,6 +56,16 @@ export function RollFields({ document, change }: ClassPart) {
         value={figure("roll.leaves")}
         put={(leaves) => put({ ...roll, leaves })}
       />
+      <PercentField
+        path="outlook.roll.luck"
+        label="Of 100 people, so many more or fewer by an evening’s luck"
+        help="Rain, illness or a match on television keeps all of them away together"
+        least={1}
+        most={80}
+        guessable
+        value={figure("roll.luck")}
+        put={(luck) => put({ ...roll, luck })}
+      />
       <OptionalNumberField<undefined>
         path="outlook.regulars"
         label="Regulars who were there before the first session"

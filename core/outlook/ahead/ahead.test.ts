@@ -6,10 +6,18 @@ import type { RollDraw } from "../learning/roll-prior.ts";
 import { type LookAhead, lookAhead } from "./look-ahead.ts";
 import { totalAtLeast, totalBand } from "./total-band.ts";
 
-const rates: RollDraw = { newcomers: 1.2, stays: 0.45, attends: 0.65, leaves: 0.03, onRoll: 0, echo: 0 };
+const rates: RollDraw = {
+  newcomers: 1.2,
+  stays: 0.45,
+  attends: 0.65,
+  leaves: 0.03,
+  onRoll: 0,
+  echo: 0,
+  luck: 0,
+};
 const alike = 4;
 const question: RollQuestion = {
-  guess: { ...rates, onRoll: null, echo: null },
+  guess: { ...rates, onRoll: null, echo: null, luck: null },
   alike,
   before: [],
   record: { seen: [], newcomers: [], seasons: [], opening: null },
@@ -56,6 +64,33 @@ test("OUTLOOK-41 a year under nine places agrees with 10,000 simulated ones: eve
   const band = totalBand(totals);
   expect(Math.abs(band.low - (all[runs * 0.1] ?? 0))).toBeLessThan(0.15 * deviation);
   expect(Math.abs(band.high - (all[runs * 0.9] ?? 0))).toBeLessThan(0.15 * deviation);
+});
+
+test("OUTLOOK-41 OUTLOOK-26 shared luck widens a year's band by as much as 10,000 simulated years show", () => {
+  const [sessions, capacity, runs] = [44, 18, 10_000];
+  const lucky = { ...rates, luck: 0.3 };
+  const ahead = Array.from({ length: sessions }, () => ({ season: 1, capacity }));
+  const { totals, sessions: looked } = lookAhead(question, [lucky], ahead);
+  const random = xoroshiro128plus(26);
+  const seasons = Array.from({ length: sessions }, () => 1);
+  const years = Array.from({ length: runs }, () =>
+    simulateRoll({ ...lucky, alike, seasons }, random).map(({ demand }) => Math.min(demand, capacity)),
+  );
+  const all = years.map((it) => it.reduce((sum, count) => sum + count, 0)).sort((a, b) => a - b);
+  const mean = all.reduce((sum, count) => sum + count, 0) / runs;
+  const deviation = Math.sqrt(all.reduce((sum, count) => sum + (count - mean) ** 2, 0) / runs);
+  const [total] = totals;
+  expect(Math.abs(mean - (total?.mean ?? 0))).toBeLessThan(0.05 * deviation);
+  expect(Math.abs(Math.sqrt(total?.variance ?? 0) / deviation - 1)).toBeLessThan(0.03);
+  // of one evening late in the year between low and high lie eight of ten or more, the ends being whole people
+  const late = looked[40];
+  const within = years.filter(
+    (it) => (it[40] ?? 0) >= (late?.low ?? 0) && (it[40] ?? 0) <= (late?.high ?? 0),
+  );
+  expect(within.length / runs).toBeGreaterThan(0.8);
+  expect(within.length / runs).toBeLessThan(0.92);
+  const even = lookAhead(question, [rates], ahead).sessions[40];
+  expect((late?.high ?? 0) - (late?.low ?? 0)).toBeGreaterThan((even?.high ?? 0) - (even?.low ?? 0));
 });
 
 test("OUTLOOK-41 two draws of the rates are two curves of equal weight", () => {

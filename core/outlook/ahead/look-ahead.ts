@@ -1,7 +1,7 @@
 import { matchedCount, normalDensity } from "#kernels/statistics";
 import { planOf, type RollQuestion } from "../learning/learned-roll.ts";
 import type { RollDraw } from "../learning/roll-prior.ts";
-import { rollMoments } from "../roll/roll-moments.ts";
+import { rollMoments, withLuck } from "../roll/roll-moments.ts";
 import { takeSeen } from "../roll/seen-moments.ts";
 
 /** A session ahead: the season of its week and its places. */
@@ -49,13 +49,12 @@ export function lookAhead(
   for (const draw of sample) {
     const moments = rollMoments(draw, planOf(question, draw, seasons));
     takeSeen(moments, question.record.seen);
-    const cut = ahead.map(({ capacity }, at) =>
-      cutOff(
-        moments.mean[past + at]!,
-        moments.covariance[(past + at) * moments.sessions + past + at]!,
-        capacity,
-      ),
-    );
+    const cut = ahead.map(({ capacity }, at) => {
+      const s = past + at;
+      const mean = moments.mean[s]!;
+      const variance = moments.covariance[s * moments.sessions + s]!;
+      return cutOff(mean, withLuck(variance, mean, moments.luck[s]!), capacity);
+    });
     for (const [at, each] of cut.entries()) {
       addTo(chances[at]!, each.chances, sample.length);
       demand[at] = demand[at]! + Math.max(0, moments.mean[past + at]!) / sample.length;

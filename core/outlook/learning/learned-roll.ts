@@ -24,9 +24,13 @@ export type LearnedRate = { readonly mean: number; readonly low: number; readonl
 
 export type LearnedRoll = {
   readonly rates: Readonly<Record<keyof RollRates, LearnedRate>>;
+  /** the spread of the luck that an evening's people share */
+  readonly luck: LearnedRate;
+  /** newcomers of the second session for each who came to the opening; 0 without one */
+  readonly echo: LearnedRate;
   readonly plateau: LearnedRate;
   /** every draw with its weight, for chances like that of a plateau */
-  readonly drawn: readonly { readonly rates: RollRates; readonly plateau: number; readonly weight: number }[];
+  readonly drawn: readonly { readonly rates: RollDraw; readonly plateau: number; readonly weight: number }[];
   /** a smaller number of draws of equal weight, for what lies ahead */
   readonly sample: readonly RollDraw[];
   readonly draws: number;
@@ -72,25 +76,20 @@ export function learnedRoll(
     const rates = ratesOf(prior, draw);
     return { rates, plateau: plateauOf(rates, question.alike), weight: found.weights[at] ?? 0 };
   });
+  const learned = (name: keyof RollDraw): LearnedRate =>
+    learnedRate(
+      drawn.map(({ rates }) => rates[name]),
+      found,
+    );
   return {
     rates: {
-      newcomers: learnedRate(
-        drawn.map(({ rates }) => rates.newcomers),
-        found,
-      ),
-      stays: learnedRate(
-        drawn.map(({ rates }) => rates.stays),
-        found,
-      ),
-      attends: learnedRate(
-        drawn.map(({ rates }) => rates.attends),
-        found,
-      ),
-      leaves: learnedRate(
-        drawn.map(({ rates }) => rates.leaves),
-        found,
-      ),
+      newcomers: learned("newcomers"),
+      stays: learned("stays"),
+      attends: learned("attends"),
+      leaves: learned("leaves"),
     },
+    luck: learned("luck"),
+    echo: learned("echo"),
     plateau: learnedRate(
       drawn.map(({ plateau }) => plateau),
       found,
@@ -124,8 +123,16 @@ export function recordLogLikelihood(question: RollQuestion, draw: RollDraw): num
     if (count === null || record.seen[at]?.kind !== "exact") return sum;
     if (at === 0 && record.opening !== null) return sum;
     const mean = draw.newcomers * (record.seasons[at] ?? 1) + (plan.more?.[at] ?? 0);
-    return sum + count * Math.log(Math.max(mean, 1e-12)) - mean - logGamma(count + 1);
+    return sum + logChanceOf(count, Math.max(mean, 1e-12), draw.luck ** 2);
   }, heads);
+}
+
+/** ln P(count) of a Poisson count about a Gamma mean with this variance about 1; nothing is a Poisson count. */
+function logChanceOf(count: number, mean: number, luck: number): number {
+  if (luck < 1e-6) return count * Math.log(mean) - mean - logGamma(count + 1);
+  const shape = 1 / luck;
+  const chosen = logGamma(shape + count) - logGamma(shape) - logGamma(count + 1);
+  return chosen - shape * Math.log1p(mean * luck) + count * Math.log((mean * luck) / (1 + mean * luck));
 }
 
 /** The sessions recorded and those ahead as one plan of the roll. */
@@ -137,6 +144,7 @@ export function planOf(
   const uncertain = guess.onRoll === null ? [] : [{ people: draw.onRoll, weeks: 0, known: false }];
   return {
     alike,
+    luck: draw.luck,
     before: [...before, ...uncertain],
     seasons: [...record.seasons, ...ahead],
     newcomers: [...record.newcomers, ...ahead.map(() => null)],

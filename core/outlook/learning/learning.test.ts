@@ -1,3 +1,4 @@
+import * as fc from "fast-check";
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
@@ -16,6 +17,7 @@ const guess: RollGuess = {
   leaves: 0.02,
   onRoll: null,
   echo: 0.15,
+  luck: 0.15,
 };
 
 /** A new class, whose first session is its opening. */
@@ -94,13 +96,38 @@ test("OUTLOOK-33 counted newcomers tell the rate of newcomers: 38 in the 19 week
   expect(Math.abs((rates.newcomers.high - rates.newcomers.low) / 2 - 0.364)).toBeLessThan(0.06);
 });
 
+function whereNobodyStays(asked: RollQuestion | undefined, newcomers: number): number {
+  return recordLogLikelihood(asked!, { ...guess, newcomers, stays: 1e-6, onRoll: 0, echo: 0, luck: 0 });
+}
+
+test("OUTLOOK-27 newcomers who were counted vary by the luck of their evenings: a Gamma mean makes them negative binomial", () => {
+  // nobody stays, so that only the newcomers after the opening speak: 3 of a mean of 2
+  const asked = question([1, 3], 30, [1, 3]);
+  const draw = { ...guess, newcomers: 2, stays: 1e-9, onRoll: 0, echo: 0 };
+  const [without, withLuck] = [0, 0.5].map((luck) => recordLogLikelihood(asked, { ...draw, luck }));
+  // 2³ e⁻² ÷ 3!; and with a shape of 1 ÷ 0.5² = 4: (4·5·6 ÷ 3!) (4 ÷ 6)⁴ (2 ÷ 6)³
+  const ratio = (20 * (4 / 6) ** 4 * (2 / 6) ** 3) / ((8 * Math.exp(-2)) / 6);
+  expect((withLuck ?? 0) - (without ?? 0)).toBeCloseTo(Math.log(ratio), 3);
+});
+
+test("OUTLOOK-39 evenings that differ more than chance has it teach a greater luck, and even ones a smaller", () => {
+  const even = Array.from({ length: 40 }, (_, week) => 9 + (week % 2));
+  const uneven = even.map((count, week) => count + (week % 3 === 0 ? -6 : 4));
+  const [calm, wild] = [even, uneven].map((heads) => learnedRoll(question(heads, 30), 3).luck);
+  expect(calm?.mean).toBeLessThan(0.11);
+  expect(wild?.mean).toBeGreaterThan(0.2);
+  const none = learnedRoll({ ...question(even, 30), guess: { ...guess, luck: null } }, 3);
+  expect(none.luck).toEqual({ mean: 0, low: 0, high: 0 });
+});
+
 test("OUTLOOK-37 thirty at the opening are thirty people who may stay, and no word about an ordinary week", () => {
   const after = [3, 4, 3, 4, 3, 4, 3, 4];
   const [small, large] = [5, 30].map((opening) => question([opening, ...after], 40));
-  const at = (asked: RollQuestion | undefined, newcomers: number) =>
-    recordLogLikelihood(asked!, { ...guess, newcomers, stays: 1e-6, onRoll: 0, echo: 0 });
   // where nobody stays, the ratio of the chances of two rates is that of the later weeks, whoever opened
-  expect(at(large, 3) - at(large, 1)).toBeCloseTo(at(small, 3) - at(small, 1), 2);
+  expect(whereNobodyStays(large, 3) - whereNobodyStays(large, 1)).toBeCloseTo(
+    whereNobodyStays(small, 3) - whereNobodyStays(small, 1),
+    2,
+  );
   expect(small?.record.newcomers.slice(0, 2)).toEqual([5, null]);
   expect(small?.record.seen[0]).toEqual({ kind: "exact", count: 0 });
 });
@@ -132,7 +159,7 @@ test("OUTLOOK-38 the opening's echo is newcomers of the second and third session
   const { rates } = learnedRoll(asked, 1);
   // Gamma(4.8 + 18) ÷ (4 + 14) = 1.27 if they were like any others
   expect(rates.newcomers.mean).toBeLessThan(1.2);
-  const draw = { ...guess, newcomers: 1, onRoll: 0 };
+  const draw = { ...guess, newcomers: 1, onRoll: 0, luck: 0 };
   const { more } = planOf(asked, { ...draw, echo: 0.3 }, [1]);
   expect(more).toEqual([0, 3, 1.5]);
   // 4 and 2 of means 1 + 3 and 1 + 1.5, beside the same of a mean of 1: 4 ln 4 − 3 + 2 ln 2.5 − 1.5
@@ -184,6 +211,44 @@ test("OUTLOOK-35 a class that is all noughts, one session, and a thousand heads 
       recordLogLikelihood(asked, ratesOf(rollPrior(guess), priorDraw(rollPrior(guess), []))),
     ).toBeLessThan(0);
   }
+});
+
+test("OUTLOOK-35 the wildest draw has a chance that is a number, whatever the record", () => {
+  // with an echo of 28.5 and a luck of 0.4 the variance of later weeks once grew without end
+  const heads = [2, 3, 4, 5, 8, 5, 6, 10, 8, 12, 9, 9, 10, 8, 11, 13, 14, 9];
+  const wild = {
+    newcomers: 0.95,
+    stays: 0.69,
+    attends: 0.67,
+    leaves: 0.013,
+    onRoll: 0,
+    echo: 28.5,
+    luck: 0.4,
+  };
+  expect(recordLogLikelihood(question(heads, 14), wild)).toBeLessThan(-20);
+  const share = fc.double({ min: 1e-6, max: 0.999999, noNaN: true });
+  const amount = fc.double({ min: 1e-3, max: 300, noNaN: true });
+  const draws = fc.record({
+    newcomers: amount,
+    stays: share,
+    attends: share,
+    leaves: share,
+    onRoll: fc.constant(0),
+    echo: amount,
+    luck: amount,
+  });
+  fc.assert(
+    fc.property(
+      fc.array(fc.nat(20), { minLength: 1, maxLength: 30 }),
+      fc.boolean(),
+      draws,
+      (record, all, draw) => {
+        const newcomers = all ? record.map((count) => Math.floor(count / 2)) : [];
+        expect(recordLogLikelihood(question(record, 20, newcomers), draw)).toBeLessThanOrEqual(0);
+      },
+    ),
+    { numRuns: 500 },
+  );
 });
 
 type Worlds = { readonly opening: number | null; readonly seed: number };

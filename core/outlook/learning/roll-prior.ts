@@ -7,6 +7,8 @@ export type RollDraw = RollRates & {
   readonly onRoll: number;
   /** for each person of the opening, so many more newcomers at the second session and half as many at the third */
   readonly echo: number;
+  /** the spread of a luck about 1 that all people of one evening share, like rain, illness or a match on television */
+  readonly luck: number;
 };
 
 /** What she guesses before the class has shown anything. */
@@ -15,6 +17,8 @@ export type RollGuess = RollRates & {
   readonly onRoll: number | null;
   /** where the first session recorded was an opening; else null */
   readonly echo: number | null;
+  /** null where no evening is luckier than another */
+  readonly luck: number | null;
 };
 
 /** A guess as a prior: what is counted Gamma(shape, mean), the shares Beta(a, b). */
@@ -27,7 +31,7 @@ export type RollPrior = {
 };
 
 type Amount = { readonly shape: number; readonly mean: number };
-type Further = "onRoll" | "echo";
+type Further = "onRoll" | "echo" | "luck";
 
 /** Guesses weigh as much as four weeks of a class: its newcomers, and a roll of ten who come or do not. */
 const WEEKS = 4;
@@ -41,11 +45,12 @@ const ECHOES = 1;
 
 /** Throws on a guess of nought or one, which nothing could move: the reader of the document has looked at them. */
 export function rollPrior(guess: RollGuess): RollPrior {
-  const { newcomers, stays, attends, leaves, onRoll, echo } = guess;
+  const { newcomers, stays, attends, leaves, onRoll, echo, luck } = guess;
   const arrived = Math.max(WEEKS * newcomers, 1);
   const further = [
     ...(onRoll === null ? [] : [{ name: "onRoll" as const, shape: WEEKS, mean: onRoll }]),
     ...(echo === null ? [] : [{ name: "echo" as const, shape: ECHOES, mean: echo }]),
+    ...(luck === null ? [] : [{ name: "luck" as const, shape: WEEKS, mean: luck }]),
   ];
   return {
     newcomers: { shape: arrived, mean: newcomers },
@@ -79,6 +84,7 @@ export function ratesOf({ further }: RollPrior, draw: readonly number[]): RollDr
     leaves: share(leaves),
     onRoll: amount("onRoll"),
     echo: amount("echo"),
+    luck: amount("luck"),
   };
 }
 

@@ -14,6 +14,10 @@ const rollSchema = z.object({
     .nullable()
     .default(4)
     .describe("how alike regulars are in stopping, from 2; null: all the same"),
+  luck: z
+    .number()
+    .default(0.15)
+    .describe("spread of a luck that all people of one evening share: 0.15 is 15 % more or fewer of them"),
   echo: z
     .number()
     .default(0.15)

@@ -3,7 +3,7 @@ import type { Temporal } from "temporal-polyfill";
 import { type LookAhead, lookAhead } from "../ahead/look-ahead.ts";
 import { type Band, totalAtLeast, totalBand } from "../ahead/total-band.ts";
 import { type KeepAdvice, keepOrClose } from "../decide/keep-or-close.ts";
-import { type Remedy, remediesFor } from "../decide/second-class.ts";
+import { type FullClass, type Remedy, remediesFor } from "../decide/second-class.ts";
 import { type Choice, coverOrCancel, runTonight } from "../decide/tonight.ts";
 import { type LearnedRoll, learnedRoll } from "../learning/learned-roll.ts";
 import type { Outlook, OutlookMoney } from "./outlook-question.ts";
@@ -58,7 +58,8 @@ export function outlookFound(outlook: Outlook): OutlookFound {
     plateauChance,
     money: money === null ? null : yearMoney(look, money),
     notices: money === null || plateauChance === null ? [] : noticesOf(outlook, money, look, plateauChance),
-    remedies: full === null || money === null ? [] : remediesFor(fullClass(outlook, money, look), full),
+    remedies:
+      full === null || money === null ? [] : remediesFor(fullClass(outlook, money, look, learned), full),
     tonight: tonight === null ? null : runTonight({ ...tonight.evening, avoidable: tonight.spent }),
     cover: cover === null ? null : coverOrCancel({ ...cover.evening, fee: cover.spent }),
   };
@@ -133,11 +134,17 @@ function firstAfter({ ahead }: Outlook, date: Temporal.PlainDate | null, days: n
   return found < 0 ? ahead.length : found;
 }
 
-/** The next sessions as one full class: their mean demand, as uneven as chance makes it. */
-function fullClass({ capacity }: Outlook, { margin }: OutlookMoney, look: LookAhead) {
+/** The next sessions as one full class: their mean demand, as uneven as chance and the luck of evenings make it. */
+function fullClass(
+  { capacity }: Outlook,
+  { margin }: OutlookMoney,
+  look: LookAhead,
+  { luck }: LearnedRoll,
+): FullClass {
   const next = look.sessions.slice(0, NEXT_SESSIONS);
   const mean = next.reduce((sum, { demand }) => sum + demand, 0) / next.length;
-  return { demand: { kind: "poisson", mean } as const, capacity, margin: margin.valueOf() };
+  const demand = { kind: "varied" as const, mean, dispersion: 1 + luck.mean ** 2 * mean };
+  return { demand, capacity, margin: margin.valueOf() };
 }
 
 const NEXT_SESSIONS = 12;

@@ -30,6 +30,8 @@ export type OutlookJson = {
   /** who came to the first session because the class was new; null where it was not */
   readonly opening: number | null;
   readonly rates: Readonly<Record<keyof RollRates, LearnedRate>>;
+  /** the spread of a luck about 1 that all people of one evening share */
+  readonly luck: LearnedRate;
   readonly plateau: LearnedRate;
   readonly breakEven: number | null;
   /** the heads that also pay for the best other use of the slot */
@@ -85,6 +87,7 @@ export function outlookJson(
     sessionsHeld: outlook.held.length + outlook.older,
     opening: outlook.roll.record.opening,
     rates: learned.rates,
+    luck: learned.luck,
     plateau: learned.plateau,
     breakEven: found.breakEven,
     worthWhile: found.worthWhile,

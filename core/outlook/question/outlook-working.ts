@@ -16,6 +16,7 @@ export function outlookWorking(outlook: Outlook, found: OutlookFound): readonly 
 }
 
 function rollLines({ roll }: Outlook, { learned }: OutlookFound): readonly WorkingLine[] {
+  const { luck, echo } = learned;
   const { newcomers, stays, attends, leaves } = learned.rates;
   const { guess } = roll;
   return [
@@ -23,6 +24,8 @@ function rollLines({ roll }: Outlook, { learned }: OutlookFound): readonly Worki
     rateLine("Of them stay", guess.stays, stays, 2),
     rateLine("A regular comes to", guess.attends, attends, 2),
     rateLine("Regulars who stop each week", guess.leaves, leaves, 3),
+    ...(guess.luck === null ? [] : [rateLine("Luck that an evening shares", guess.luck, luck, 2)]),
+    ...(guess.echo === null ? [] : [rateLine("Brought by each at the opening", guess.echo, echo, 2)]),
     {
       label: "After 80 sessions want to come",
       sum: "newcomers × (1 + stay × come × weeks they stay), over all draws",

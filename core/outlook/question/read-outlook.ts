@@ -80,12 +80,13 @@ function guessOf(
   older: boolean,
   opening: number | null,
 ): RollGuess {
+  const { luck } = roll;
   const echo = opening === null || opening === 0 ? null : roll.echo;
-  if (!older && !roll.startedBefore) return { ...roll.rates, onRoll: null, echo };
+  if (!older && !roll.startedBefore) return { ...roll.rates, onRoll: null, echo, luck };
   const first = held.slice(0, 4).map(({ heads }) => heads);
   const seen = first.reduce((sum, heads) => sum + heads, 0) / Math.max(1, first.length);
   const guessed = (seen - roll.rates.newcomers) / roll.rates.attends;
-  return { ...roll.rates, onRoll: Math.max(1, roll.onRoll ?? guessed), echo };
+  return { ...roll.rates, onRoll: Math.max(1, roll.onRoll ?? guessed), echo, luck };
 }
 
 function readHeld({ happened, capacity }: OutlookDocument): Result<readonly HeldSession[]> {

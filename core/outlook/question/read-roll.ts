@@ -10,6 +10,7 @@ export type RollRead = {
   readonly startedBefore: boolean;
   readonly onRoll: number | null;
   readonly echo: number;
+  readonly luck: number;
 };
 
 /** Problems: "mean-out-of-range", "share-certain", "alike-out-of-range", those of counts. */
@@ -21,6 +22,7 @@ export function readRoll({ roll, regulars, startedBefore, onRoll }: OutlookDocum
     leaves: readOpenShare(roll.leaves, "roll.leaves", "who stop each week"),
     alike: readAlike(roll.alike),
     regulars: readCount(regulars, "regulars", "regulars", { least: 0, most: 2000 }),
+    luck: readMean(roll.luck, "roll.luck", "as the luck of an evening", { least: 0.01, most: 0.8 }),
     echo: readMean(roll.echo, "roll.echo", "more newcomers for each at the opening", {
       least: 0.01,
       most: 5,

@@ -1,9 +1,10 @@
+import { gammaQuantile } from "#kernels/statistics";
 import { survivalOf } from "#kernels/survival";
 import * as fc from "fast-check";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { simulateRoll } from "#testing";
-import { type RollPlan, rollMoments } from "./roll-moments.ts";
+import { type RollPlan, rollMoments, withLuck } from "./roll-moments.ts";
 import { plateauLimit, plateauOf, type RollRates, stayingCurve } from "./roll-rates.ts";
 import { takeSeen } from "./seen-moments.ts";
 
@@ -63,20 +64,74 @@ test("OUTLOOK-21 of a counted cohort who comes later has stayed: two weeks after
   expect(covariance[1 * 3 + 2]).toBeCloseTo(0.45, 12);
 });
 
-test("OUTLOOK-21 no mixture of sessions has a variance below nothing, counted cohorts, seasons and all", () => {
+test("OUTLOOK-26 two weeks by hand with a luck of 0.5: it swells an evening, and whoever is new on a lucky one comes again", () => {
+  const rates = { newcomers: 2, stays: 0.5, attends: 0.8, leaves: 0.25 };
+  const { mean, covariance, luck } = rollMoments(rates, plan(2, { luck: 0.5 }));
+  expect([...mean]).toEqual([2, expect.closeTo(2.6, 12)]);
+  // 0.8 × W must stay a chance: its variance is (1 − 0.8) ÷ 0.8 = 0.25 at most, which 0.5² is
+  expect(luck[0]).toBeCloseTo(0.25, 12);
+  // newcomers 2 + 0.25 × 2² = 3, of whom 0.3 come again: 3 × 0.3 come to both more than by chance
+  expect(covariance[1]).toBeCloseTo(0.9, 12);
+  // 2 of the second week, and of a mixed 2 thinned by 0.3: 0.6 + 0.25 × 0.6²
+  expect(covariance[3]).toBeCloseTo(2.69, 12);
+  // its own evening's luck: 2.69 + 0.25 × (2.69 − 2.6 + 2.6²)
+  expect(withLuck(covariance[3] ?? 0, 2.6, 0.25)).toBeCloseTo(2.69 + 0.25 * 6.85, 12);
+  // ten regulars who come with 0.6: 10 × 0.6 × 0.4 + 0.25 × 10 × 9 × 0.36
+  expect(withLuck(2.4, 6, 0.25)).toBeCloseTo(2.4 + 0.25 * 32.4, 12);
+});
+
+test("OUTLOOK-26 twenty thousand classes with regulars who followed her and shared luck agree with mean and covariance", () => {
+  const runs = 20_000;
+  const seasons = [1, 0.8, 1.1, 1, 1, 0.9];
+  const rates = { newcomers: 3, stays: 0.5, attends: 0.5, leaves: 0.05 };
+  const spread = 0.3;
+  // those who were there before are unlike in stopping as a new regular is
+  const before = [{ people: 8, weeks: 0, known: true }];
+  const { mean, covariance, luck } = rollMoments(rates, plan(6, { seasons, alike: 4, before, luck: spread }));
+  const random = xoroshiro128plus(26);
+  const demands = Array.from({ length: runs }, () =>
+    simulateRoll({ ...rates, alike: 4, seasons, before: 8, luck: spread }, random).map((it) => it.demand),
+  );
+  for (const [s, t] of [
+    [0, 0],
+    [3, 3],
+    [5, 5],
+    [0, 1],
+    [2, 4],
+    [4, 5],
+  ] as const) {
+    const product = (it: readonly number[]) =>
+      ((it[s] ?? 0) - (mean[s] ?? 0)) * ((it[t] ?? 0) - (mean[t] ?? 0));
+    const found = demands.reduce((sum, it) => sum + product(it), 0) / runs;
+    const variance = demands.reduce((sum, it) => sum + (product(it) - found) ** 2, 0) / runs;
+    const linear = covariance[s * 6 + t] ?? 0;
+    const expected = s === t ? withLuck(linear, mean[s] ?? 0, luck[s] ?? 0) : linear;
+    expect(Math.abs(found - expected)).toBeLessThan(4 * Math.sqrt(variance / runs));
+    const average = demands.reduce((sum, it) => sum + (it[s] ?? 0), 0) / runs;
+    expect(Math.abs(average - (mean[s] ?? 0))).toBeLessThan((4 * Math.sqrt(variance)) / Math.sqrt(runs));
+  }
+});
+
+test("OUTLOOK-21 no mixture of sessions has a variance below nothing, counted cohorts, seasons and luck and all", () => {
   const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
   fc.assert(
     fc.property(
       fc.record({ newcomers: fc.constant(1), stays: share, attends: share, leaves: share }),
       fc.array(fc.tuple(fc.constantFrom(0.5, 1, 1.4), fc.option(fc.nat(9))), { minLength: 3, maxLength: 12 }),
       fc.array(fc.integer({ min: -3, max: 3 }), { minLength: 12, maxLength: 12 }),
-      (rates, weeks, weights) => {
+      fc.constantFrom(0, 0.2, 0.8),
+      (rates, weeks, weights, spread) => {
         const seasons = weeks.map(([season]) => season);
-        const { sessions, covariance } = rollMoments(
+        const newcomers = weeks.map(([, counted]) => counted);
+        const { sessions, mean, covariance, luck } = rollMoments(
           rates,
-          plan(weeks.length, { seasons, newcomers: weeks.map(([, counted]) => counted), alike: 4 }),
+          plan(weeks.length, { seasons, newcomers, alike: 4, luck: spread }),
         );
         let variance = 0;
+        for (let s = 0; s < sessions; s += 1) {
+          const own = covariance[s * sessions + s]!;
+          variance += weights[s]! ** 2 * (withLuck(own, mean[s]!, luck[s]!) - own);
+        }
         for (let s = 0; s < sessions; s += 1)
           for (let t = s; t < sessions; t += 1)
             variance += (s === t ? 1 : 2) * weights[s]! * weights[t]! * covariance[s * sessions + t]!;
@@ -155,16 +210,30 @@ function poisson(k: number, mean: number): number {
   return chance;
 }
 
+/** The luck of an evening at thirty even steps of its distribution. */
+function luckSteps(spread: number): readonly number[] {
+  if (spread === 0) return [1];
+  return Array.from({ length: 30 }, (_, step) => gammaQuantile((step + 0.5) / 30, spread ** -2, 1));
+}
+
 /** Slow, plain and exact: the chance of all heads by every number of regulars that there can be, week by week. */
-function exactLogChance(rates: RollRates, demands: readonly number[]): number {
+function exactLogChance(rates: RollRates, demands: readonly number[], spread = 0): number {
   const MOST = 40;
+  const lucks = luckSteps(spread);
+  const evening = (came: number, regulars: number, fresh: number): number =>
+    lucks.reduce(
+      (sum, luck) =>
+        sum +
+        binomial(came, regulars, Math.min(1, rates.attends * luck)) * poisson(fresh, rates.newcomers * luck),
+      0,
+    ) / lucks.length;
   let state: readonly number[] = Array.from({ length: MOST + 1 }, (_, regulars) => (regulars === 0 ? 1 : 0));
   for (const demand of demands) {
     const next: number[] = Array.from({ length: MOST + 1 }, () => 0);
     for (const [regulars, chance] of state.entries()) {
       for (let came = 0; came <= Math.min(demand, regulars); came += 1) {
         const fresh = demand - came;
-        const here = chance * binomial(came, regulars, rates.attends) * poisson(fresh, rates.newcomers);
+        const here = chance * evening(came, regulars, fresh);
         if (here < 1e-15) continue;
         for (let joined = 0; joined <= fresh; joined += 1) {
           const joining = here * binomial(joined, fresh, rates.stays);
@@ -191,6 +260,13 @@ test("OUTLOOK-25 the chance of a record by moments is that of every possible rol
     const byMoments = takeSeen(rollMoments(rates, plan(10)), seen);
     expect(Math.abs(byMoments - exactLogChance(rates, record))).toBeLessThan(0.2);
   }
+});
+
+test("OUTLOOK-25 OUTLOOK-26 so it is when every evening has a luck of its own, about 1 by 0.25", () => {
+  const record = [1, 3, 2, 4, 2, 5, 4, 2, 6, 4];
+  const seen = record.map((count) => ({ kind: "exact", count }) as const);
+  const byMoments = takeSeen(rollMoments(usual, plan(10, { luck: 0.25 })), seen);
+  expect(Math.abs(byMoments - exactLogChance(usual, record, 0.25))).toBeLessThan(0.2);
 });
 
 test("OUTLOOK-25 the first session alone is exact: P(D = 2) and P(D ≥ 2) of a Poisson count", () => {

@@ -1,27 +1,33 @@
 import { matchSeen, type SeenCount } from "#kernels/statistics";
-import type { RollMoments } from "./roll-moments.ts";
+import { luckAdds, type RollMoments } from "./roll-moments.ts";
 
 /**
  * What the first sessions showed, taken into the moments of the later ones, session after session: the count that was
  * seen, or the mean and variance of "14 or more", moves every later mean by its covariance. What remains uncertain
  * shrinks and grows with the mean, as it does for Poisson counts about a Gamma mean: after three weeks without anybody
- * the fourth is no longer as uncertain as it was. Changes the arrays that it is given. Answers ln of the chance of all
+ * the fourth is no longer as uncertain as it was. An evening that varies by its luck too tells less of later ones. Changes the arrays that it is given. Answers ln of the chance of all
  * that was seen: of counts with the moments that remain (exact for one session; for many as good as those are).
  */
-export function takeSeen({ sessions, mean, covariance }: RollMoments, seen: readonly SeenCount[]): number {
+export function takeSeen(
+  { sessions, mean, covariance, luck }: RollMoments,
+  seen: readonly SeenCount[],
+): number {
   const before = mean.slice();
   let logChance = 0;
   for (const [s, each] of seen.entries()) {
     const row = s * sessions;
-    const linear = Math.max(covariance[row + s]!, LEAST);
     const expected = Math.max(mean[s]!, LEAST);
     const scale = scaleOf(mean[s]!, before[s]!);
-    const variance = Math.max(linear * scale, LEAST);
+    const linear = Math.max(covariance[row + s]!, LEAST);
+    const lucky = luckAdds(linear * scale, expected, luck[s]!);
+    const variance = Math.max(linear * scale + lucky, LEAST);
     const matched = matchSeen(each, expected, variance);
     logChance += matched.logChance;
     // how much of the uncertainty about this session is gone, and how far it was off
-    const gone = (1 - Math.min(1, matched.variance / variance)) / linear;
-    const off = (matched.mean - expected) / linear;
+    // never by less than its links to later ones rest on, else they would grow without end
+    const pivot = linear + Math.max(lucky / scale, luckAdds(linear, before[s]!, luck[s]!));
+    const gone = (1 - Math.min(1, matched.variance / variance)) / pivot;
+    const off = (matched.mean - expected) / pivot;
     for (let t = s + 1; t < sessions; t += 1) {
       const link = covariance[row + t]!;
       mean[t] = mean[t]! + link * off;
