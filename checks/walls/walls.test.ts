@@ -32,7 +32,7 @@ const trespasses: readonly (readonly [string, string, string, string])[] = [
   ["core-outlook-reads-only-what-is-listed", "core/outlook/a.ts", "#core/hall", "core/hall/index.ts"],
   ["core-papers-reads-only-what-is-listed", "core/papers/a.ts", "#core/price", "core/price/index.ts"],
   ["core-week-reads-only-what-is-listed", "core/week/a.ts", "#core/class", "core/class/index.ts"],
-  ["core-cash-reads-only-what-is-listed", "core/cash/a.ts", "#core/week", "core/week/index.ts"],
+  ["core-cash-reads-only-what-is-listed", "core/cash/a.ts", "#core/class", "core/class/index.ts"],
   ["core-notice-reads-only-what-is-listed", "core/notice/a.ts", "#core/price", "core/price/index.ts"],
   ["core-books-reads-only-what-is-listed", "core/books/a.ts", "#core/price", "core/price/index.ts"],
   ["core-roll-reads-only-what-is-listed", "core/roll/a.ts", "#core/price", "core/price/index.ts"],

@@ -1,0 +1,78 @@
+import { listed } from "./listed.ts";
+import type { Say } from "./money-sentences.ts";
+import type { MoneyYear, PathQuestion } from "./money-types.ts";
+import type { PathClass, PathFound } from "./path/path-found.ts";
+
+/** From when on which class can go, by itself and in the best order, with the day of its notice. */
+export function pathSentences(
+  year: MoneyYear,
+  question: PathQuestion,
+  found: PathFound,
+  say: Say,
+): readonly string[] {
+  const nameOf = ({ work }: PathClass) => year.work[work]?.name ?? "";
+  const sure = `${hundred(question.level)} chances in a hundred of ${say(question.need)} a month`;
+  const thin = found.months.findLast(({ chanceWithAll }) => chanceWithAll < question.level);
+  const tail = [howCounted(question)];
+  if (found.classes.length === 0) return [ownChance(found, question, sure), ...tail];
+  if (thin !== undefined && thin === found.months.at(-1))
+    return [
+      `Within these months nothing can go: even with every class kept there are only ${hundred(thin.chanceWithAll)} chances in a hundred of ${say(question.need)} in ${thin.month}.`,
+      ...tail,
+    ];
+  return [
+    planSentence(found, nameOf, sure, year.until.toString()),
+    ...found.classes.map((it) => aloneSentence(it, nameOf(it), sure)),
+    ...(thin === undefined
+      ? []
+      : [`Until ${thin.month} not even all of them together reach that, so that none can go before.`]),
+    ...tail,
+  ];
+}
+
+function planSentence(
+  { classes, freedHours }: PathFound,
+  nameOf: (one: PathClass) => string,
+  sure: string,
+  until: string,
+): string {
+  const going = classes
+    .filter(({ planned }) => planned !== null)
+    .sort((one, other) => (one.planned?.month ?? 0) - (other.planned?.month ?? 0));
+  if (going.length === 0) return `None of these classes can go by ${until} with ${sure}.`;
+  const order = listed(
+    going.map(
+      (it) => `${nameOf(it)} from ${it.planned?.from ?? ""} (notice by ${it.planned?.noticeBy ?? ""})`,
+    ),
+  );
+  const last = going.at(-1)?.planned?.from ?? "";
+  const all =
+    going.length === classes.length
+      ? ` From ${last} on the rest carries it.`
+      : ` ${listed(classes.filter(({ planned }) => planned === null).map(nameOf))} ${classes.length - going.length === 1 ? "stays" : "stay"}.`;
+  return `With at least ${sure} you can let go of ${order}: the order that frees the most, ${Math.round(freedHours)} hours by ${until}.${all}`;
+}
+
+function aloneSentence({ alone }: PathClass, name: string, sure: string): string {
+  return alone === null
+    ? `By itself ${name} cannot go within these months.`
+    : `By itself, with all the others kept, ${name} could go from ${alone.from}: notice by ${alone.noticeBy}, with at least ${sure}.`;
+}
+
+function ownChance({ months }: PathFound, { level }: PathQuestion, sure: string): string {
+  const thin = months.findLastIndex(({ chance }) => chance < level);
+  const first = months[thin + 1]?.month;
+  if (first === undefined) return `Within these months there are never ${sure}.`;
+  return `From ${first} on there are at least ${sure}.`;
+}
+
+function howCounted({ window, together }: PathQuestion): string {
+  const over =
+    window === 1 ? "Each month stands by itself" : `Each month is counted with the ${window - 1} after it`;
+  return `${over}, before tax; costs besides the classes are spread evenly. Classes that may go count at their middle, the others by their bands, which go together by ${together} (a guess: 0 is not at all, 1 as one).`;
+}
+
+/** 0.8 as 80; never 100 for what is not sure. */
+function hundred(chance: number): number {
+  return chance >= 1 ? 100 : Math.floor(chance * 100 + 1e-6);
+}
