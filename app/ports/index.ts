@@ -42,3 +42,13 @@ export {
 } from "./record.ts";
 export { type PlanDocument, planDocumentSchema, type PlanId, planIds } from "./plan.ts";
 export type { Change, Commit, Kept, PracticeWhole, Store } from "./store.ts";
+export type { Sealer } from "./sealer.ts";
+export {
+  type ActAsk,
+  actContract,
+  noteContract,
+  postingsContract,
+  type StreamsAnswer,
+  streamsContract,
+  toldContract,
+} from "./record-contracts.ts";

@@ -1,24 +1,28 @@
-import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
-import { openSqliteStore } from "#adapters/store";
+import { openKeyFile } from "#adapters/seal";
+import { type DataPlace, openStore, placeInWords } from "#adapters/store";
 import { type Problem, problem, problemSentence } from "#core/words";
 import { makeServer } from "./make-server.ts";
 import { readStartOptions } from "./read-start-options.ts";
 import { VERSION } from "./version.ts";
 
 const web = fileURLToPath(new URL("../web", import.meta.url));
+const now = () => new Date().toISOString();
 const write = (line: string) => process.stderr.write(`${line}\n`);
 
 await start();
 
 /** The composition root: options, store, server, address. A problem is a sentence and exit 2. */
 async function start(): Promise<void> {
-  const options = readStartOptions(process.argv.slice(2), process.env);
+  const options = readStartOptions(process.argv.slice(2), process.env, process.cwd());
   if (!options.ok) return stop(options.problems);
-  const { port, data } = options.value;
-  const store = await openSqliteStore({ file: resolve(data), now: () => new Date().toISOString() });
+  const { port, place, key } = options.value;
+  const sealer = openKeyFile(key);
+  if (!sealer.ok) return stop(sealer.problems);
+  const store = await openStore(place, now);
   if (!store.ok) return stop(store.problems);
-  const server = await makeServer({ store: store.value, web, version: VERSION, log: writeFault });
+  const parts = { store: store.value, sealer: sealer.value, now, web, version: VERSION, log: writeFault };
+  const server = await makeServer(parts);
   try {
     await server.listen({ host: "127.0.0.1", port });
   } catch (error) {
@@ -29,13 +33,13 @@ async function start(): Promise<void> {
     await server.close();
     await store.value.close();
   });
-  process.stdout.write(welcome(port, data));
+  process.stdout.write(welcome(port, place));
 }
 
-function welcome(port: number, data: string): string {
+function welcome(port: number, place: DataPlace): string {
   return `Hallful is ready at http://127.0.0.1:${port}/
 The first page offers the invented demo or an empty practice.
-Everything is kept in ${data}. Stop with Ctrl+C.
+Everything is kept in ${placeInWords(place)}. Stop with Ctrl+C.
 `;
 }
 

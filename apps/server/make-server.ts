@@ -1,5 +1,5 @@
 import { pdfPapers } from "#adapters/papers";
-import type { Store } from "#app/ports";
+import type { RecordStore, Sealer, Store } from "#app/ports";
 import swagger from "@fastify/swagger";
 import Fastify from "fastify";
 import { jsonSchemaTransform, serializerCompiler, type ZodTypeProvider } from "fastify-type-provider-zod";
@@ -14,11 +14,15 @@ import { healthRoute } from "./routes/health.ts";
 import { paperRoutes } from "./routes/papers.ts";
 import { planRoutes } from "./routes/plans.ts";
 import { practiceRoutes } from "./routes/practices.ts";
+import { recordRoutes } from "./routes/record.ts";
 import type { ServerWithContracts } from "./routes/server-with-contracts.ts";
 import { webFiles } from "./static-files.ts";
 
 export type ServerParts = {
-  readonly store: Store;
+  readonly store: Store & { readonly record: RecordStore };
+  readonly sealer: Sealer;
+  /** ISO 8601 instant, UTC */
+  readonly now: () => string;
   /** the folder of the built screens */
   readonly web: string;
   readonly version: string;
@@ -48,6 +52,7 @@ export async function makeServer(parts: ServerParts): Promise<ServerWithContract
   hallRoutes(server, parts.store);
   classRoutes(server, parts.store);
   planRoutes(server, parts.store);
+  recordRoutes(server, { record: parts.store.record, sealer: parts.sealer, now: parts.now });
   paperRoutes(server, parts.store, pdfPapers());
   server.get("/api/openapi.json", { schema: { hide: true } }, () => server.swagger());
   await webFiles(server, parts.web);

@@ -1,4 +1,4 @@
-import { problemsContract, type Store } from "#app/ports";
+import { problemsContract } from "#app/ports";
 import { problem } from "#core/words";
 import { describe, expect, it } from "vitest";
 import { statusOf } from "./answer-problems.ts";
@@ -57,7 +57,7 @@ describe("a request that cannot be used is told as problems:", () => {
 
   it("a fault of ours is written down and told without its insides", async () => {
     const faults: unknown[] = [];
-    const broken: Store = {
+    const broken = {
       ...(await trialStore()),
       practices: () => Promise.reject(new Error("inside the store")),
     };

@@ -1,9 +1,12 @@
 import { join } from "node:path";
-import { openSqliteStore } from "#adapters/store";
-import { problemsContract, type Store } from "#app/ports";
+import { openSqliteStore, type WholeStore } from "#adapters/store";
+import { keySealer } from "#adapters/seal";
+import { problemsContract } from "#app/ports";
 import { temporaryFolder } from "#testing";
 import { expect, onTestFinished } from "vitest";
 import { makeServer, type ServerParts } from "./make-server.ts";
+
+const NOW = "2026-11-25T09:45:00.000Z";
 
 /** A server over an empty data file, asked without a network; it fails the test that meets a fault of ours. */
 export async function trialServer(parts: Partial<ServerParts> = {}) {
@@ -11,6 +14,8 @@ export async function trialServer(parts: Partial<ServerParts> = {}) {
   const web = join(temporaryFolder(), "nothing-built");
   const app = await makeServer({
     store,
+    sealer: keySealer(new Uint8Array(32).fill(7)),
+    now: () => NOW,
     web,
     version: "1.2.3",
     log: (fault) => expect.fail(String(fault)),
@@ -33,9 +38,9 @@ export async function trialDemo() {
   return made;
 }
 
-export async function trialStore(): Promise<Store> {
+export async function trialStore(): Promise<WholeStore> {
   const file = join(temporaryFolder(), "practice.sqlite");
-  const store = await openSqliteStore({ file, now: () => "2026-11-25T09:45:00.000Z" });
+  const store = await openSqliteStore({ file, now: () => NOW });
   if (!store.ok) throw new Error(JSON.stringify(store.problems));
   onTestFinished(() => store.value.close());
   return store.value;
