@@ -6,7 +6,6 @@ export {
 } from "./money-document.ts";
 export type { CashMonthJson, MoneyJson } from "./money-json.ts";
 export type { PathJson } from "./path-json.ts";
-export { type TaxBill, taxBill } from "./tax/tax-bill.ts";
 export { builtInTables, taxTableDocuments } from "./tax/tax-tables.ts";
 export type { TaxTableDocument } from "./tax/tax-table-document.ts";
 export type { TaxJson } from "./tax-json.ts";
