@@ -87,17 +87,20 @@ export function rejectedRow(line: RejectedJson, { amount, name }: WeekWriter): R
         : `No money brings it in: there is no room for it beside ${listedWords(noRoomFor)}.`;
     return { ...base, says };
   }
-  const goes = withIt?.goes ?? [];
-  const place = goes.length === 0 ? "beside all others" : `in place of ${listedWords(goes.map(name))}`;
   const comes = (withIt?.comes ?? []).filter((it) => it !== id);
   const along = comes.length === 0 ? "" : `, together with ${listedWords(comes.map(name))}`;
+  const place = `${placeWords(withIt?.goes ?? [], name)}${along}`;
   if (Number(lacksPerSession) <= 0)
-    return { ...base, says: `Lacks nothing: a week with it, ${place}${along}, leaves as much.` };
+    return { ...base, says: `Lacks nothing: a week in which it would ${place} leaves as much.` };
   const sure = withIt?.proven === false ? " at most" : "";
   return {
     ...base,
-    says: `Lacks ${amount(lacksPerSession)} a session${sure}: with that much more it would come in ${place}${along}.`,
+    says: `Lacks ${amount(lacksPerSession)} a session${sure}: with that much more it would ${place}.`,
   };
+}
+
+function placeWords(goes: readonly string[], name: WeekWriter["name"]): string {
+  return goes.length === 0 ? "come in beside all others" : `take the place of ${listedWords(goes.map(name))}`;
 }
 
 export type CurveRow = {
@@ -107,6 +110,7 @@ export type CurveRow = {
   readonly leaves: string;
   /** what it leaves more than the row before; "" for the first */
   readonly more: string;
+  /** the classes of the first row, then what comes and goes */
   readonly classes: string;
   /** the week that is shown */
   readonly now: boolean;
@@ -122,10 +126,18 @@ export function curveRows(points: readonly PointJson[], now: number, write: Week
       at: Number(leaves),
       leaves: proven ? text : `${text} or more`,
       more: before === undefined ? "" : write.amount(amountDifference(leaves, before)),
-      classes: listedWords(chosen.map(write.name)),
+      classes: stepWords(points[at - 1]?.chosen ?? [], chosen, write.name),
       now: count === now,
     };
   });
+}
+
+/** "and Lunch at the mill", "Private hour in place of Cover" */
+function stepWords(before: readonly string[], chosen: readonly string[], name: WeekWriter["name"]): string {
+  const comes = listedWords(chosen.filter((id) => !before.includes(id)).map(name));
+  const goes = listedWords(before.filter((id) => !chosen.includes(id)).map(name));
+  if (before.length === 0) return comes;
+  return goes === "" ? `and ${comes}` : `${comes} in place of ${goes}`;
 }
 
 /** Weeks that leave as much: "Private hour in place of Cover." */

@@ -19,6 +19,10 @@ function weekOf(document: WeekDocument): Week {
   return read.value;
 }
 
+function clock(hour: number): string {
+  return `${String(hour).padStart(2, "0")}:00`;
+}
+
 function mostOf(values: readonly number[]): number | null {
   return values.length === 0 ? null : Math.max(...values);
 }
@@ -44,6 +48,33 @@ describe("the best week", () => {
     }
     expect(impossible).toBeGreaterThan(10);
     expect(impossible).toBeLessThan(200);
+  }, 120_000);
+
+  it("WEEK-8: keeps fixed times free as trying every choice does, on two hundred small weeks", () => {
+    let bound = 0;
+    for (let seed = 1; seed <= 200; seed++) {
+      const draw = drawing(7000 + seed);
+      const document = tightened(randomWeek({ candidates: 7, places: 4, days: 3, draw }), draw);
+      const commitments = [0, 1, 2].map((at) => {
+        const hour = 8 + draw(11);
+        return { name: `fixed ${at}`, weekday: at + 1, from: clock(hour), until: clock(hour + 1 + draw(3)) };
+      });
+      const read = readWeek({ ...document, commitments });
+      if (!read.ok) {
+        expect(read.problems.map(({ code }) => code)).toContain("fixed-overlap");
+        continue;
+      }
+      const outcome = bestWeek(weekSearch(read.value, solver), { goal: "leaves" });
+      const found = outcome.kind === "found" ? outcome.value : null;
+      const best = mostOf(everyWeek(read.value).map(({ earns, wishes }) => earns - wishes));
+      expect([seed, found]).toEqual([seed, best]);
+      const free = mostOf(
+        everyWeek({ ...read.value, commitments: [] }).map(({ earns, wishes }) => earns - wishes),
+      );
+      if (free !== best) bound++;
+    }
+    // most of these weeks would be better without
+    expect(bound).toBeGreaterThan(50);
   }, 120_000);
 
   it("WEEK-10: counts exactly what the checker counts, wishes and travel and all", () => {

@@ -33,9 +33,10 @@ export function weekSearch(week: Week, solver: Solver, limits: Limits = USUAL): 
   return { week, arcs: weekArcs(week), solver, limits };
 }
 
-/** The same search under other limits or promises, which do not change the pieces of a day. */
+/** The same search under other limits, promises or fixed times; only these last change the pieces of a day. */
 export function searchWith(search: WeekSearch, week: Week): WeekSearch {
-  return { ...search, week };
+  const same = week.commitments === search.week.commitments;
+  return { ...search, week, arcs: same ? search.arcs : weekArcs(week) };
 }
 
 /**

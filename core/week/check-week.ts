@@ -49,7 +49,7 @@ export function countWeek(week: Week, chosen: readonly number[]): CountedWeek {
   if (chosen.length > (limits.classesAWeek ?? Infinity)) faults.push(`${chosen.length} classes a week`);
   if (evenings > (limits.evenings ?? Infinity)) faults.push(`${evenings} evenings`);
   if (7 - walks.length < limits.freeDays) faults.push(`${7 - walks.length} free days`);
-  faults.push(...restFaults(week, walks));
+  faults.push(...restFaults(week, walks), ...busyFaults(week, walks));
   const earned = chosen.reduce((sum, at) => sum + yearly(candidateAt(week, at)), 0);
   return {
     faults,
@@ -155,6 +155,24 @@ function restFaults(week: Week, walks: readonly DayWalk[]): readonly string[] {
     return rest < week.limits.restMinutes ? [`${rest} minutes of rest after day ${walk.weekday}`] : [];
   });
 }
+
+/** What is fixed besides and finds her away from home. The days are walked again, in minutes of the whole week. */
+function busyFaults(week: Week, walks: readonly DayWalk[]): readonly string[] {
+  const away = walks.flatMap((walk) => {
+    const turns = walk.stops.flatMap(({ atHome }) => (atHome === null ? [] : [atHome.from, atHome.until]));
+    const times = [walk.leaves, ...turns, walk.home].map((minute) => (walk.weekday - 1) * 1440 + minute);
+    return times.flatMap((from, at) => (at % 2 === 0 ? [{ from, until: times[at + 1] ?? from }] : []));
+  });
+  return week.commitments.flatMap(({ name, weekday, from, until }) => {
+    const [starts, ends] = [(weekday - 1) * 1440 + from, (weekday - 1) * 1440 + until];
+    const hit = away.some((span) =>
+      [-WEEK, 0, WEEK].some((turn) => span.from + turn < ends && span.until + turn > starts),
+    );
+    return hit ? [`${name} is not kept free`] : [];
+  });
+}
+
+const WEEK = 7 * 1440;
 
 /** Each leg of the day to the coin, as often a year as the busier of the two classes at its ends. */
 function travelCost(week: Week, { stops }: DayWalk): number {

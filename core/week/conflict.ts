@@ -1,10 +1,12 @@
 import { bestWeek, searchWith, type WeekSearch } from "./best-week.ts";
 import type { Week, WeekLimits } from "./week-types.ts";
 
-/** What a week has to keep to and could be let go of: a limit or a promise. */
+/** What a week has to keep to and could be let go of: a limit, a promise or a time that is fixed for other things. */
 export type Binding =
   | { readonly kind: "limit"; readonly limit: LimitName }
-  | { readonly kind: "promise"; readonly candidate: number };
+  | { readonly kind: "promise"; readonly candidate: number }
+  /** position in the week's commitments */
+  | { readonly kind: "commitment"; readonly at: number };
 
 export type LimitName =
   | "classesAWeek"
@@ -40,12 +42,13 @@ export function conflict(search: WeekSearch, force: readonly number[] = []): rea
   return kept;
 }
 
-function bindingsOf({ limits, candidates }: Week, force: readonly number[]): readonly Binding[] {
+function bindingsOf({ limits, candidates, commitments }: Week, force: readonly number[]): readonly Binding[] {
   const stated = LIMITS.filter((limit) => limits[limit] !== loose[limit]);
   const promised = candidates.flatMap(({ fixed }, at) => (fixed && !force.includes(at) ? [at] : []));
   return [
     ...stated.map((limit) => ({ kind: "limit" as const, limit })),
     ...promised.map((candidate) => ({ kind: "promise" as const, candidate })),
+    ...commitments.map((_, at) => ({ kind: "commitment" as const, at })),
   ];
 }
 
@@ -63,16 +66,19 @@ function impossible(search: WeekSearch, kept: readonly Binding[], force: readonl
   return bestWeek(searchWith(search, week), { goal: "any", force }).kind === "impossible";
 }
 
-/** The week with only these limits and promises. No rest at all would still forbid to be home after leaving. */
+/** The week with only these limits, promises and fixed times. No rest at all would still forbid to be home after leaving. */
 function keepingOnly(week: Week, kept: readonly Binding[]): Week {
   const limits = new Set(kept.flatMap((it) => (it.kind === "limit" ? [it.limit] : [])));
   const promises = new Set(kept.flatMap((it) => (it.kind === "promise" ? [it.candidate] : [])));
+  const fixed = new Set(kept.flatMap((it) => (it.kind === "commitment" ? [it.at] : [])));
+  const commitments = week.commitments.filter((_, at) => fixed.has(at));
   const freed = Object.fromEntries(
     LIMITS.flatMap((limit) => (limits.has(limit) ? [] : [[limit, loose[limit]]])),
   );
   return {
     ...week,
     limits: { ...week.limits, ...freed },
+    commitments: commitments.length === week.commitments.length ? week.commitments : commitments,
     candidates: week.candidates.map((one, at) => ({ ...one, fixed: one.fixed && promises.has(at) })),
   };
 }

@@ -11,6 +11,7 @@ import {
   together,
 } from "#core/words";
 import { readCandidates } from "./read-candidates.ts";
+import { commitmentOverlaps, readCommitments } from "./read-commitments.ts";
 import { readLimits } from "./read-limits.ts";
 import { missingWays, placeUnknown, readWays } from "./read-ways.ts";
 import { readWhole } from "./read-whole.ts";
@@ -20,7 +21,8 @@ import type { Place, Week } from "./week-types.ts";
 
 /**
  * A week document as sound values. Problems: "place-twice", "place-unknown", "zone-unknown", "two-zones",
- * "map-point-out-of-range", "estimate-out-of-range" and those of the ways, candidates, limits and wishes.
+ * "map-point-out-of-range", "estimate-out-of-range" and those of the ways, candidates, commitments, limits and
+ * wishes.
  */
 export function readWeek(document: WeekDocument): Result<Week> {
   const currency = readCurrency(document.currency);
@@ -33,6 +35,7 @@ export function readWeek(document: WeekDocument): Result<Week> {
     perKm: readAmount(document.travelCost.perKm, currency.value, "travelCost.perKm"),
     perHour: readAmount(document.travelCost.perHour, currency.value, "travelCost.perHour"),
     homeBetween: readMinutes(document.homeBetween, "homeBetween"),
+    commitments: readCommitments(document.commitments),
     candidates: readCandidates(document.candidates, places.value, currency.value),
     limits: readLimits(document.limits),
     weeks: readWhole(document.weeks, "weeks", "teaching weeks a year", 1, 53),
@@ -41,8 +44,11 @@ export function readWeek(document: WeekDocument): Result<Week> {
   });
   if (!read.ok) return read;
   const { ways, candidates, weeks, ...rest } = read.value;
-  const missing = missingWays(ways, places.value, rest.home, candidates);
-  if (missing.length > 0) return bad(...missing);
+  const faults = [
+    ...missingWays(ways, places.value, rest.home, candidates),
+    ...commitmentOverlaps(rest.commitments, candidates),
+  ];
+  if (faults.length > 0) return bad(...faults);
   const wishes = readWishes(document, weeks, candidates, currency.value);
   if (!wishes.ok) return wishes;
   const { guesses } = document;

@@ -1,4 +1,5 @@
 import { exactNumber, roundToMinor } from "#core/words";
+import { keepsFree } from "./keeps-free.ts";
 import type { Candidate, Way, Week } from "./week-types.ts";
 
 // Home → Tuesday 17:30 at Quay Street: 25 minutes and 18 km before 17:10 make leaving 16:45; at 0.40 a km and 40
@@ -25,13 +26,17 @@ export type Arc = {
   readonly tight: boolean;
 };
 
-/** Every piece that a day may be made of: home and back for each candidate, and all pairs that time allows. */
+/**
+ * Every piece that a day may be made of: home and back for each candidate, and all pairs that time allows. A piece that
+ * keeps her from home while she is not free is none.
+ */
 export function weekArcs(week: Week): readonly Arc[] {
-  return week.candidates.flatMap((one, at) => [
+  const all = week.candidates.flatMap((one, at) => [
     fromHome(week, one, at),
     toHome(week, one, at),
     ...week.candidates.flatMap((next, to) => between(week, one, next, at, to)),
   ]);
+  return all.filter((arc) => keepsFree(week, arc));
 }
 
 function fromHome(week: Week, one: Candidate, at: number): Arc {

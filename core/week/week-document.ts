@@ -67,6 +67,13 @@ const wishSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
+const commitmentSchema = z.object({
+  name: z.string().optional(),
+  weekday,
+  from: clock,
+  until: clock.describe("later the same day"),
+});
+
 /** Everything that could be taught in an ordinary week, the ways between, and the limits it has to keep. */
 export const weekDocumentSchema = z
   .object({
@@ -90,6 +97,12 @@ export const weekDocumentSchema = z
       .default({ detour: 1.3, kmPerHour: 40 })
       .describe("for travel guessed from map coordinates"),
     candidates: z.array(candidateSchema),
+    commitments: z
+      .array(commitmentSchema)
+      .default([])
+      .describe(
+        "when she is not free, ways there and back in it: neither a class nor a way to one falls into it",
+      ),
     limits: limitsSchema.default(limitsSchema.parse({})),
     wishes: z.array(wishSchema).default([]).describe("what would be nice, each with its price"),
     weeks: z.number().default(40).describe("teaching weeks a year, for the prices of wishes"),

@@ -3,6 +3,7 @@ import { weekDocumentSchema } from "./week-document.ts";
 
 const {
   candidates,
+  commitments,
   travel,
   travelCost,
   homeBetween,
@@ -52,6 +53,7 @@ export const weekPlanSchema = z
       .array(otherSchema)
       .default([])
       .describe("what could be taught beside the classes of the practice"),
+    commitments,
     limits,
     wishes,
     weeks,

@@ -29,6 +29,14 @@ export type Place = { readonly id: string; readonly name: string };
 /** One way from place to place; `guess` where it was worked out from the map. */
 export type Way = { readonly minutes: number; readonly km: number; readonly guess: boolean };
 
+/** When she is not free: minutes since midnight, from < until within one day. */
+export type Commitment = {
+  readonly name: string;
+  readonly weekday: number;
+  readonly from: number;
+  readonly until: number;
+};
+
 /** null: no such limit */
 export type WeekLimits = {
   readonly classesAWeek: number | null;
@@ -59,6 +67,7 @@ export type Week = {
   readonly perHour: Minor;
   readonly homeBetween: number;
   readonly candidates: readonly Candidate[];
+  readonly commitments: readonly Commitment[];
   readonly limits: WeekLimits;
   readonly wishes: readonly Wish[];
   readonly target: Minor | null;

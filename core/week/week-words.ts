@@ -27,14 +27,17 @@ export function hoursText(minutes: number): string {
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 }
 
-/** "a", "a and b", "a, b and c" */
+/** "a", "a and b", "a, b and c"; with commas in them "a; b, the second; c" */
 export function listed(words: readonly string[]): string {
   const last = words.at(-1) ?? "";
+  // a name like “Tuesday evening, mixed” would fall apart between commas
+  if (words.length > 1 && words.some((word) => word.includes(","))) return words.join("; ");
   return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} and ${last}`;
 }
 
 /** A limit or a promise as it would be named across a table. */
 export function bindingWords(week: Week, binding: Binding): string {
+  if (binding.kind === "commitment") return commitmentWords(week, binding.at);
   if (binding.kind === "promise") return `the promise of ${candidateAt(week, binding.candidate).name}`;
   const { limits } = week;
   switch (binding.limit) {
@@ -51,4 +54,11 @@ export function bindingWords(week: Week, binding: Binding): string {
     case "restMinutes":
       return `${hoursText(limits.restMinutes)} of rest from one day to the next`;
   }
+}
+
+/** "School run on Wednesday, 15:00 to 16:30" */
+function commitmentWords({ commitments }: Week, at: number): string {
+  const one = commitments[at];
+  if (one === undefined) throw new RangeError(`no commitment ${at}`);
+  return `${one.name} on ${dayName(one.weekday)}, ${clockText(one.from)} to ${clockText(one.until)}`;
 }

@@ -42,11 +42,9 @@ export function ChosenTable({ rows, without }: ChosenProps) {
       </p>
       <ul className="list-plain ledger" aria-label="Without each of them">
         {rows.map((row) => (
-          <li key={row.id} className="stack-close">
-            <p>
-              <strong>{row.name}.</strong> {row.says}
-            </p>
-            <p>
+          <li key={row.id}>
+            <p className="week-says">
+              <strong>{row.name}.</strong> {row.says}{" "}
               <button
                 type="button"
                 className="link-button"
@@ -73,12 +71,10 @@ export function RejectedList({ rows, withOne }: RejectedProps) {
   return (
     <ul className="list-plain ledger" aria-label="What is not in the week">
       {rows.map((row) => (
-        <li key={row.id} className="stack-close">
-          <p>
-            <strong>{row.name}.</strong> {row.says}
-          </p>
-          {row.room ? (
-            <p>
+        <li key={row.id}>
+          <p className="week-says">
+            <strong>{row.name}.</strong> {row.says}{" "}
+            {row.room ? (
               <button
                 type="button"
                 className="link-button"
@@ -87,8 +83,8 @@ export function RejectedList({ rows, withOne }: RejectedProps) {
               >
                 Try with it
               </button>
-            </p>
-          ) : null}
+            ) : null}
+          </p>
         </li>
       ))}
     </ul>

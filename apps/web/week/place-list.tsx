@@ -4,6 +4,7 @@ import { useRef } from "react";
 import { newId } from "../api/new-id.ts";
 import { useDropTyped } from "../fields/form.tsx";
 import { TypedBox } from "../fields/typed-box.tsx";
+import { Show } from "../parts/show.tsx";
 import { WordsField } from "../fields/words-field.tsx";
 import { type ChangePlan, withoutPlace } from "./plan-edit.ts";
 import { readMapPoint } from "./read-map-point.ts";
@@ -25,8 +26,7 @@ export function PlaceList({ plan, places, halls, change }: Props) {
   const dropTyped = useDropTyped();
   const used = new Set(plan.candidates.map(({ place }) => place));
   return (
-    <fieldset className="fields">
-      <legend>Places</legend>
+    <Show summary={`${places.length === 1 ? "1 place" : `${places.length} places`}, with their map figures`}>
       <p className="small soft">
         Your halls come in by themselves. A point on the map, as any map gives it, is only for a guess of ways
         that nobody stated.
@@ -70,7 +70,7 @@ export function PlaceList({ plan, places, halls, change }: Props) {
       >
         Add a place
       </button>
-    </fieldset>
+    </Show>
   );
 }
 

@@ -8,7 +8,7 @@ export function TrialBar({ trial, write }: Props) {
   const { kept, tried, begin, takeBack, keep } = trial;
   if (tried === null)
     return (
-      <p className="row no-print">
+      <p className="row no-print week-try">
         <button type="button" className="button" onClick={() => begin((plan) => plan)}>
           What if: try changes without keeping them
         </button>

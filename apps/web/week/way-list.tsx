@@ -1,5 +1,7 @@
 import { type WayTold, waysTold, type WeekDocument } from "#core/week";
+import { Show } from "../parts/show.tsx";
 import { MINUTES, OptionalNumberField } from "../fields/number-field.tsx";
+import { useState } from "react";
 import { type ChangePlan, withWay } from "./plan-edit.ts";
 import { withGuess } from "./plan-form.ts";
 import { RowProblem } from "./row-problem.tsx";
@@ -9,10 +11,13 @@ type Props = { readonly document: WeekDocument; readonly change: ChangePlan };
 /** Every way that the week needs: stated, guessed from the map and marked so, or asked for. */
 export function WayList({ document, change }: Props) {
   const ways = waysTold(document);
+  // opened where something is to be filled in, and left to her from then on
+  const missing = ways.some(({ minutes }) => minutes === null);
+  const [asked, setAsked] = useState(missing);
+  if (missing && !asked) setAsked(true);
   const name = (id: string) => document.places.find((it) => it.id === id)?.name ?? id;
   return (
-    <fieldset className="fields">
-      <legend>Ways</legend>
+    <Show key={String(asked)} summary={waysWords(ways)} open={asked}>
       <p className="small soft">
         From door to door, the same both ways unless you add the way back. Only the ways that the classes
         above can need are asked. A mile is 1.61 km.
@@ -26,10 +31,22 @@ export function WayList({ document, change }: Props) {
           alone={ways.every((it) => it.from !== way.to || it.to !== way.from)}
           estimate={document.estimate}
           change={change}
+          kmGuessed={document.guesses.includes(`travel.${way.from}.${way.to}.km`)}
         />
       ))}
-    </fieldset>
+    </Show>
   );
+}
+
+/** "12 ways, 3 of them guessed from the map, 1 not known" */
+function waysWords(ways: readonly WayTold[]): string {
+  const guessed = ways.filter(({ guess }) => guess).length;
+  const unknown = ways.filter(({ minutes }) => minutes === null).length;
+  return [
+    ways.length === 1 ? "1 way between places" : `${ways.length} ways between places`,
+    ...(guessed === 0 ? [] : [`${guessed} of them guessed from the map`]),
+    ...(unknown === 0 ? [] : [`${unknown} not known yet`]),
+  ].join(", ");
 }
 
 type RowProps = {
@@ -39,9 +56,11 @@ type RowProps = {
   readonly alone: boolean;
   readonly estimate: WeekDocument["estimate"];
   readonly change: ChangePlan;
+  /** its kilometres are worked out from its minutes */
+  readonly kmGuessed: boolean;
 };
 
-function WayRow({ way, called, alone, estimate, change }: RowProps) {
+function WayRow({ way, called, alone, estimate, change, kmGuessed }: RowProps) {
   const { from, to, minutes, km, guess } = way;
   const path = `travel.${from}.${to}`;
   const put = (next: Parameters<typeof withWay>[3], guessed = false) =>
@@ -69,7 +88,7 @@ function WayRow({ way, called, alone, estimate, change }: RowProps) {
           label="Kilometres"
           range={{ least: 0, most: 2000 }}
           none={null}
-          guessable={way.stated !== null}
+          guessable={way.stated !== null && kmGuessed}
           value={km}
           put={(next) => put(next === null || minutes === null ? null : { minutes, km: next })}
         />

@@ -2,9 +2,9 @@ import { chosenRow, rejectedRow, tieSentences, timesInWords, type WeekWriter, we
 import type { PartLine } from "#core/price";
 import type { WeekHead } from "#core/week";
 import type { PracticeDocument } from "#core/words";
-import { SheetSection } from "../class-sheet/sheet-section.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
-import { ShowWorking, Working } from "../parts/working.tsx";
+import { Show } from "../parts/show.tsx";
+import { Working } from "../parts/working.tsx";
 import { ChosenTable, RejectedList } from "./class-tables.tsx";
 import { CurvePart } from "./curve-part.tsx";
 import { DayList } from "./day-list.tsx";
@@ -35,31 +35,25 @@ export function WeekParts({ week, called, practice, write, money, tries }: Props
   const says = (text: string) => timesInWords(text, locale);
   return (
     <>
-      <SheetSection
-        id="best"
-        title={called}
-        answer={
+      <section className="part" aria-labelledby="best">
+        <h2 id="best" className="part-title">
+          {called}
+        </h2>
+        <WeekAnswer week={week} says={says} />
+        {head === null ? null : <Ties head={head} write={write} />}
+        <WeekProgress {...week} held={problems.length > 0} />
+        {head === null || head.days.length === 0 ? null : (
           <>
-            <WeekAnswer week={week} says={says} />
-            {head === null ? null : <Ties head={head} write={write} />}
-            <WeekProgress {...week} held={problems.length > 0} />
+            <WeekPicture
+              drawing={weekDrawing(head, placeNames(document))}
+              locale={locale}
+              called={`${called} as a picture`}
+            />
+            <DayList drawing={weekDrawing(head, placeNames(document))} locale={locale} />
+            <WeekWorking lines={head.working} />
           </>
-        }
-        picture={
-          head === null || head.days.length === 0 ? null : (
-            <>
-              <WeekPicture
-                drawing={weekDrawing(head, placeNames(document))}
-                locale={locale}
-                called={`${called} as a picture`}
-              />
-              <DayList drawing={weekDrawing(head, placeNames(document))} locale={locale} />
-            </>
-          )
-        }
-        working={head === null ? null : <WeekWorking lines={head.working} />}
-        inputs={null}
-      />
+        )}
+      </section>
       {head === null || head.chosen.length === 0 ? null : (
         <section className="part" aria-labelledby="each">
           <h2 id="each" className="part-title">
@@ -142,10 +136,10 @@ const headings: Readonly<Record<string, string>> = {
 
 function WeekWorking({ lines }: { readonly lines: readonly PartLine[] }) {
   return (
-    <ShowWorking>
+    <Show summary="Show the working">
       {Object.entries(headings).map(([part, caption]) => (
         <Working key={part} caption={caption} lines={lines.filter((line) => line.part === part)} />
       ))}
-    </ShowWorking>
+    </Show>
   );
 }

@@ -65,7 +65,7 @@ export function WeekSheet({ practiceId, practice, classes, halls, opened }: Prop
       )}
       <WeekParts
         week={shown}
-        called={trial.tried === null ? "The week" : "The week on trial"}
+        called={trial.tried === null ? "The best week" : "The week on trial"}
         practice={practice}
         write={write}
         money={words.money}
