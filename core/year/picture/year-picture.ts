@@ -42,7 +42,12 @@ const DAYS = ["Mo", "Tu", "We", "Th", "Fr", "Sa", "Su"];
 
 export function yearPicture(year: Year, found: YearFound): YearPicture {
   const sunday = year.locale === "en-US";
-  const lettered = found.classes.map((it, at) => ({ letter: letterOf(at), it }));
+  const lettered = found.classes.map((it, at) => ({
+    letter: letterOf(at),
+    it,
+    held: new Set(it.sessions.map(({ date }) => date.toString())),
+    lost: new Set(it.lost.map(({ date }) => date.toString())),
+  }));
   return {
     title: titleOf(year),
     weekdays: sunday ? [...DAYS.slice(6), ...DAYS.slice(0, 6)] : DAYS,
@@ -72,7 +77,12 @@ function monthsOf({ span }: Year): readonly Temporal.PlainYearMonth[] {
   return Array.from({ length: count }, (_, at) => first.add({ months: at }));
 }
 
-type Lettered = readonly { readonly letter: string; readonly it: ClassYearDates }[];
+type Lettered = readonly {
+  readonly letter: string;
+  readonly it: ClassYearDates;
+  readonly held: ReadonlySet<string>;
+  readonly lost: ReadonlySet<string>;
+}[];
 
 function monthOf(
   month: Temporal.PlainYearMonth,
@@ -89,12 +99,8 @@ function monthOf(
       day: at + 1,
       column: columnOf(date, sunday),
       row: Math.floor((at + offset) / 7),
-      held: lettered.flatMap(({ letter, it }) =>
-        it.sessions.some((session) => session.date.equals(date)) ? [letter] : [],
-      ),
-      lost: lettered.flatMap(({ letter, it }) =>
-        it.lost.some((one) => one.date.equals(date)) ? [letter] : [],
-      ),
+      held: lettered.filter(({ held }) => held.has(date.toString())).map(({ letter }) => letter),
+      lost: lettered.filter(({ lost }) => lost.has(date.toString())).map(({ letter }) => letter),
       marks: marksOn(date, year),
     };
   });

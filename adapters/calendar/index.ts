@@ -1,0 +1,2 @@
+export { type CalendarFile, readCalendarFile } from "./read-calendar-file.ts";
+export { type CalendarHead, writeCalendarFile } from "./write-calendar-file.ts";
