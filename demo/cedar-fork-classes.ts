@@ -25,5 +25,9 @@ export const mondayAfterWork: ClassDocument = classDocumentSchema.parse({
     ],
     fixedPerYear: "310.00",
   },
-  guesses: ["heads", "mix"],
+  outlook: {
+    roll: { newcomers: 1.5 },
+    notice: { days: 30, dates: ["2026-12-01", "2027-03-01"], term: 12, exitCost: "81.00" },
+  },
+  guesses: ["heads", "mix", "outlook.roll"],
 });

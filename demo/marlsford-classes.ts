@@ -42,6 +42,7 @@ export const tuesdayEvening: ClassDocument = classDocumentSchema.parse({
       "st-brannocs-church-hall": { travelMinutes: 20, travelCost: "1.80" },
     },
   },
+  outlook: { notice: { days: 28, term: 11, exitCost: "64.00" } },
   guesses: ["mix", "costs.other", "planning.studio"],
 });
 
@@ -75,7 +76,18 @@ export const thursdayBeginners: ClassDocument = classDocumentSchema.parse({
     ],
     fixedPerYear: "190.00",
   },
-  guesses: ["heads", "mix"],
+  // twelve said yes to a free first evening, seven came, four of them again
+  outlook: {
+    opening: { turnUp: 0.6, happened: { accepted: 12, came: 7, returned: 4 } },
+    notice: {
+      days: 28,
+      dates: ["2026-12-10", "2027-02-11", "2027-03-25"],
+      term: 11,
+      exitCost: "38.00",
+    },
+    evening: { booked: 3, hallPastNotice: true, avoidable: "2.10", cancelling: "10.00", fee: "30.00" },
+  },
+  guesses: ["heads", "mix", "outlook.opening.turnUp"],
 });
 
 export const saturdayLong: ClassDocument = classDocumentSchema.parse({
@@ -92,7 +104,8 @@ export const saturdayLong: ClassDocument = classDocumentSchema.parse({
   mix: { single: 0.45, "pass-6": 0.5, free: 0.05 },
   heads: 13,
   year: { ...marlsfordYear, fixedPerYear: "190.00" },
-  guesses: ["heads", "mix", "costs.perHead"],
+  outlook: { roll: { newcomers: 1.5 }, notice: { days: 28, term: 12 } },
+  guesses: ["heads", "mix", "costs.perHead", "outlook.roll"],
 });
 
 export const wednesdayChairs: ClassDocument = classDocumentSchema.parse({
@@ -111,5 +124,11 @@ export const wednesdayChairs: ClassDocument = classDocumentSchema.parse({
   mix: { single: 0.5, "pass-10": 0.45, free: 0.05 },
   heads: 9,
   year: { ...marlsfordYear, fixedPerYear: "90.00" },
-  guesses: ["prices.single"],
+  // people of a seated class stay, and come nearly every week
+  outlook: {
+    roll: { newcomers: 0.7, stays: 0.5, attends: 0.75, leaves: 0.01 },
+    regulars: 4,
+    notice: { days: 28, term: 12 },
+  },
+  guesses: ["prices.single", "outlook.roll"],
 });

@@ -109,6 +109,10 @@ test("on a phone a session is written down on the next teaching date, slips are 
   await last.getByLabel("Date").fill("2026-11-24");
   await going.getByText("24 November 2026 is there twice.").first().waitFor();
   await going
+    .getByText(/^Not saved: 24 November 2026 is there twice\./)
+    .first()
+    .waitFor();
+  await going
     .getByRole("listitem", { name: "Tuesday 24 November 2026" })
     .first()
     .getByLabel("Date")

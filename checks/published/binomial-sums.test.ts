@@ -28,6 +28,12 @@ test("beta-binomial (10, 2, 3): mean 4, variance 6, kurtosis −0.690476, and it
   expect(chances[10]).toBeCloseTo(0.01098901, 8);
 });
 
+test("beta-binomial (20, 1, 1): every number from 0 to 20 has the chance 1 ÷ 21", () => {
+  const chances = betaBinomial(20, 1, 1);
+  expect(chances).toHaveLength(21);
+  for (const chance of chances) expect(chance).toBeCloseTo(1 / 21, 13);
+});
+
 test.each([
   [22, 0.0041],
   [23, 0.0157],

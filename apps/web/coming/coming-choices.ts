@@ -1,7 +1,7 @@
 import type { ClassDocument } from "#core/class";
 import type { Listed } from "../drafts/use-practice.ts";
 import { today } from "../words/dates.ts";
-import type { ComingChoices } from "./visits-job.ts";
+import type { ComingChoices, Renewal } from "./visits-job.ts";
 
 /** What she chose beside the file. */
 export type ComingForm = {
@@ -13,6 +13,7 @@ export type ComingForm = {
   readonly ahead: number;
   readonly newSince: string | null;
   readonly model: "bg-bb" | "bg-nbd";
+  readonly renewal: Renewal;
 };
 
 /** A practice with one class has no other closures to choose. */
@@ -25,6 +26,7 @@ export function firstChoices(classes: readonly Listed<ClassDocument>[]): ComingF
     ahead: 12,
     newSince: null,
     model: "bg-bb",
+    renewal: { period: "month", goneAfter: 1 },
   };
 }
 

@@ -16,6 +16,7 @@ import type { ComingForm } from "./coming-choices.ts";
 import { ComingFields } from "./coming-fields.tsx";
 import { NewcomersSection } from "./newcomers-section.tsx";
 import { PeopleList } from "./people-list.tsx";
+import { RenewalsSection } from "./renewals-section.tsx";
 import { useVisits } from "./use-visits.ts";
 import type { ComingChoices, VisitsAnswer } from "./visits-job.ts";
 import { VisitsProgress } from "./visits-progress.tsx";
@@ -36,10 +37,11 @@ type Props = {
 export function ComingResult(props: Props) {
   const { source, ask, setAsk, choices, form, setForm, classes, locale, keeping } = props;
   const { bytes } = source;
-  const job = useMemo(() => ({ bytes, ask, choices }), [bytes, ask, choices]);
+  const { renewal } = form;
+  const job = useMemo(() => ({ bytes, ask, choices, renewal }), [bytes, ask, choices, renewal]);
   const work = useVisits(job);
   const { answer, now } = work.state;
-  const ready = answer?.kind === "ready" ? answer.answer : null;
+  const { answer: ready = null, renewals = null } = answer?.kind === "ready" ? answer : {};
   const problems = answer === null || answer.kind === "ready" ? [] : answer.problems.map(onPage);
   return (
     <>
@@ -58,6 +60,13 @@ export function ComingResult(props: Props) {
         <>
           <PeopleList people={ready.coming.people} notSeenFor={ready.coming.notSeenFor} locale={locale} />
           <NewcomersSection stays={ready.newcomers} says={ready.sentences.at(-1) ?? ""} />
+          {renewals === null ? null : (
+            <RenewalsSection
+              renewals={renewals}
+              renewal={renewal}
+              put={(next) => setForm({ ...form, renewal: next })}
+            />
+          )}
         </>
       )}
       <section className="part" aria-label="What it rests on">

@@ -58,7 +58,7 @@ export function RecordFields({ opened, document, practice, places, importing }: 
       <fieldset className="fields record">
         <legend>What really happened</legend>
         <div className="record-save">
-          <SaveBar what="The record" draft={draft} keeper={keeper} />
+          <SaveBar what="The record" draft={inWords(draft, practice.locale)} keeper={keeper} />
         </div>
         <OptionalNumberField<undefined>
           path="capacity"
@@ -110,7 +110,18 @@ function withPlaces(record: HappenedDocument, places: number | undefined): Happe
 
 function problemsOf(record: HappenedDocument, locale: Locale): readonly Problem[] {
   const read = checkHappened(record);
-  return read.ok ? [] : read.problems.map((it) => ({ ...it, says: datesInWords(it.says, locale) }));
+  return read.ok ? [] : datedInWords(read.problems, locale);
+}
+
+/** The record as it is kept, why it was refused told with its dates in words. */
+function inWords(draft: Draft<HappenedDocument>, locale: Locale): Draft<HappenedDocument> {
+  const { state } = draft;
+  if (state.kind !== "refused") return draft;
+  return { ...draft, state: { ...state, problems: datedInWords(state.problems, locale) } };
+}
+
+function datedInWords(problems: readonly Problem[], locale: Locale): readonly Problem[] {
+  return problems.map((it) => ({ ...it, says: datesInWords(it.says, locale) }));
 }
 
 function useRecordForm(

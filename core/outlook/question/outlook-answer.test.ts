@@ -263,3 +263,39 @@ test("OUTLOOK-67 every problem of an outlook is told at once, at its place", () 
     "heads-over-capacity at happened[0].heads",
   ]);
 });
+
+test("OUTLOOK-67 ten thousand people on mats, and people in halves, cannot be meant", () => {
+  const happened = [
+    { date: "2026-09-08", heads: 10_000 },
+    { date: "2026-09-15", heads: 7.5 },
+    { date: "2026-09-22", heads: Number.NaN },
+  ];
+  expect(problemsOf({ capacity: 14, happened: happened.slice(0, 2) })).toEqual([
+    "count-out-of-range at happened[0].heads",
+    "count-not-whole at happened[1].heads",
+  ]);
+  expect(problemsOf({ capacity: 14, happened })).not.toEqual([]);
+});
+
+test("OUTLOOK-66 OUTLOOK-37 an opening of nobody, of one, and one that was full and turned people away are answered", () => {
+  for (const first of [
+    { date: "2026-09-08", heads: 0 },
+    { date: "2026-09-08", heads: 1, newcomers: 1 },
+    { date: "2026-09-08", heads: 14, turnedAway: 30, newcomers: 14 },
+    { date: "2026-09-08", heads: 14, waiting: 9 },
+  ]) {
+    for (const later of [[], weeks(0, 5, 0, 6).slice(1), weeks(0, 14, 14, 14, 14).slice(1)]) {
+      for (const regulars of [0, 6]) {
+        const json = answered({ ...asked, regulars, happened: [first, ...later] });
+        expect(JSON.stringify(json)).not.toMatch(/NaN|Infinity/);
+        expect(json.opening).toBe(regulars === 0 ? first.heads : openingBeside(first));
+        expect(json.together.heads.low).toBeLessThanOrEqual(json.together.heads.mean);
+      }
+    }
+  }
+});
+
+/** With regulars who followed her the counted newcomers are the opening, where nobody was sent home. */
+function openingBeside(first: { readonly newcomers?: number; readonly turnedAway?: number }): number | null {
+  return first.turnedAway === undefined ? (first.newcomers ?? null) : null;
+}
