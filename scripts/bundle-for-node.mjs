@@ -11,7 +11,8 @@ const banner =
 
 /**
  * Writes hallful.mjs and its parts, beside the old ones until they are whole. better-sqlite3 stays outside: it
- * carries a compiled part; highs finds its wasm beside itself; pdfkit too, because few commands print.
+ * carries a compiled part; highs finds its wasm beside itself; pdfkit too, because few commands print, and pg,
+ * because few keep their data in PostgreSQL.
  */
 export async function bundleForNode(part, folder) {
   const { build } = await import("esbuild");
@@ -26,7 +27,7 @@ export async function bundleForNode(part, folder) {
     format: "esm",
     target: "node20",
     outExtension: { ".js": ".mjs" },
-    external: ["better-sqlite3", "highs", "pdfkit"],
+    external: ["better-sqlite3", "highs", "pdfkit", "pg"],
     banner: { js: banner },
     sourcemap: true,
     logLevel: "warning",

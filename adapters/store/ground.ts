@@ -1,3 +1,4 @@
+import { setTimeout as pause } from "node:timers/promises";
 import { bad, type Problem, type Result } from "#core/words";
 import type { ControlledTransaction, Kysely, Transaction } from "kysely";
 import type { Tables } from "./tables.ts";
@@ -12,16 +13,39 @@ export type Ground = {
   /** the problem behind an error of this database; undefined for an error that is a fault of ours */
   readonly problemOf: (error: unknown) => Problem | undefined;
   /**
-   * milliseconds to wait before a transaction is tried once more that failed only because of another one; null
-   * when that is not why, or when it was tried often enough
+   * milliseconds to wait before what failed is tried once more, because another transaction or a cut connection was
+   * in its way; null when that is not why, or when it was tried often enough
    */
   readonly pauseBeforeNext: (error: unknown, tries: number) => number | null;
   /** ISO 8601 instant, UTC */
   readonly now: () => string;
 };
 
-/** What a database does wrong for a reason that a person can mend is answered as a problem. */
+/**
+ * Does the work, from the start again where another transaction or a cut connection was in its way: to do an action
+ * twice does it once.
+ */
 export async function guarded<Value>(
+  ground: Ground,
+  work: () => Promise<Result<Value>>,
+): Promise<Result<Value>> {
+  return told(ground, async () => {
+    for (let tries = 1; ; tries += 1) {
+      try {
+        // oxlint-disable-next-line no-await-in-loop -- one try after another
+        return await work();
+      } catch (error) {
+        const wait = ground.pauseBeforeNext(error, tries);
+        if (wait === null) throw error;
+        // oxlint-disable-next-line no-await-in-loop -- one try after another
+        await pause(wait);
+      }
+    }
+  });
+}
+
+/** What a database does wrong for a reason that a person can mend is answered as a problem. */
+export async function told<Value>(
   ground: Ground,
   work: () => Promise<Result<Value>>,
 ): Promise<Result<Value>> {

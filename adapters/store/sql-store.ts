@@ -21,19 +21,29 @@ import {
 import type { Kysely, Transaction } from "kysely";
 import { allOrNothing } from "./all-or-nothing.ts";
 import { applyChange } from "./apply-change.ts";
-import { type Ground, guarded } from "./ground.ts";
+import { type Ground, guarded, told } from "./ground.ts";
+import { everythingIn } from "./move/everything-in.ts";
+import { everythingOut } from "./move/everything-out.ts";
 import { noteAction, notingOf } from "./note-action.ts";
 import { readRows } from "./read-rows.ts";
 import { recordStore } from "./record/record-store.ts";
 import type { Tables } from "./tables.ts";
 
 /** Documents and the running record of all practices, in one place with one door; closing it closes both. */
-export type WholeStore = Store & { readonly record: RecordStore };
+export type WholeStore = Store & {
+  readonly record: RecordStore;
+  /** everything of all practices as text, to be taken into another store; answers the number of rows */
+  readonly everythingOut: (write: (text: string) => Promise<void>) => Promise<Result<number>>;
+  /** the lines of such a text are asked for more than once: it is looked over before it is taken in */
+  readonly everythingIn: (lines: () => AsyncIterable<string>) => Promise<Result<number>>;
+};
 
 /** The one SQL store: plain SQL only, so that another database needs another ground and nothing else. */
 export function sqlStore(ground: Ground): WholeStore {
   return {
     record: recordStore(ground),
+    everythingOut: (write) => told(ground, () => everythingOut(ground, write)),
+    everythingIn: (lines) => guarded(ground, () => everythingIn(ground, lines)),
     practices: () => guarded(ground, () => practices(ground.database)),
     whole: (practice) => guarded(ground, () => whole(ground, practice)),
     commit: (commit) =>

@@ -7,6 +7,8 @@ import { evening } from "./commands/evening.ts";
 import { exportCommand } from "./commands/export.ts";
 import { fit } from "./commands/fit.ts";
 import { importCommand } from "./commands/import.ts";
+import { moveInCommand } from "./commands/move-in.ts";
+import { moveOutCommand } from "./commands/move-out.ts";
 import { opening } from "./commands/opening.ts";
 import { outlook } from "./commands/outlook.ts";
 import { pass } from "./commands/pass.ts";
@@ -17,6 +19,7 @@ import { sheet } from "./commands/sheet.ts";
 import { sessions } from "./commands/sessions.ts";
 import { stillComing } from "./commands/still-coming.ts";
 import { week } from "./commands/week.ts";
+import { year } from "./commands/year.ts";
 import { commandHelp, helpCommand, listOfCommands } from "./commands/help.ts";
 import { nearest } from "./nearest.ts";
 import { readWords } from "./read-words.ts";
@@ -33,6 +36,7 @@ export const commands: readonly Command[] = [
   demand,
   outlook,
   week,
+  year,
   sessions,
   stillComing,
   schema,
@@ -40,6 +44,8 @@ export const commands: readonly Command[] = [
   importCommand,
   backup,
   restore,
+  moveOutCommand,
+  moveInCommand,
 ];
 
 /**

@@ -11,6 +11,9 @@ const REFUSED = new Set(["28000", "28P01", "3D000", "3F000"]);
 /** 57P: the server is being stopped or has fallen over. */
 const LOST = new Set(["57P01", "57P02", "57P04", "57P05"]);
 
+const CUT = new Set(["ECONNRESET", "EPIPE"]);
+const CUT_IN_WORDS = /connection terminated( unexpectedly)?$|connection error and is not queryable/i;
+
 /** Codes of the network and of sockets. */
 const NO_WAY = new Set([
   "ECONNREFUSED",
@@ -46,11 +49,25 @@ export function postgresProblem(error: unknown, where: string): Problem | undefi
 }
 
 /** Transactions that cross each other five times running are too many. */
-const MOST_TRIES = 5;
+const MOST_CROSSINGS = 5;
 
-/** Two that crossed each other: the server undid one of them, and done again it finds its way. */
+/** A pool may hold several connections that a restarted server has forgotten, each found out by being used. */
+const MOST_CUTS = 12;
+
+/**
+ * Two that crossed each other: the server undid one of them, and done again it finds its way. A connection that was
+ * cut is replaced at once; where nobody listens there is no use in asking on.
+ */
 export function pauseBeforeNext(error: unknown, tries: number): number | null {
-  return CROSSED.has(codeOf(error)) && tries < MOST_TRIES ? tries : null;
+  if (CROSSED.has(codeOf(error))) return tries < MOST_CROSSINGS ? tries : null;
+  return isCut(error) && tries < MOST_CUTS ? tries : null;
+}
+
+/** Whether the connection was there before: a server that is stopping, or a socket that closed under a statement. */
+function isCut(error: unknown): boolean {
+  const code = codeOf(error);
+  const message = error instanceof Error ? error.message : "";
+  return LOST.has(code) || CUT.has(code) || (code === "" && CUT_IN_WORDS.test(message));
 }
 
 function codeOf(error: unknown): string {

@@ -13,7 +13,9 @@ Keep backups on another disk than the data. hallful restore FILE puts one back.`
   run: async (given, world) => {
     const { backupData } = await import("#adapters/store");
     const [name = ""] = given.words;
-    const data = await dataFile(given, world);
+    const file = await dataFile(given, world);
+    if (!file.ok) return file;
+    const data = file.value;
     const to = resolve(world.folder, name);
     const done = backupData({ data, to, replace: given.flags.has("replace") });
     if (!done.ok) return done;

@@ -14,7 +14,9 @@ under a dated name. Stop Hallful before.`,
   run: async (given, world) => {
     const { restoreData } = await import("#adapters/store");
     const [name = ""] = given.words;
-    const data = await dataFile(given, world);
+    const file = await dataFile(given, world);
+    if (!file.ok) return file;
+    const data = file.value;
     const from = resolve(world.folder, name);
     const done = restoreData({ from, data, now: world.now() });
     if (!done.ok) return done;
