@@ -38,6 +38,7 @@ export const marlsfordWeek: WeekPlan = weekPlanSchema.parse({
     at("private", "Private hour", "private", "home", 5, "14:00", studio, "42.00", 24),
     at("mill", "Lunch at the mill", "corporate", "mill", 2, "12:15", studio, "70.00", 30),
   ],
+  commitments: [{ name: "Choir", weekday: 3, from: "19:15", until: "21:30" }],
   limits: { classesAWeek: 7, evenings: 3 },
   wishes: [
     { kind: "day-free", weekday: 6, perWeek: "12.00" },

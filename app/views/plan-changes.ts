@@ -91,6 +91,7 @@ function restChanges(before: WeekPlan, after: WeekPlan, write: WeekWriter): read
   const target =
     after.target === undefined ? "no target" : `a target of ${write.amount(after.target)} a year`;
   return [
+    ...(same(before.commitments, after.commitments) ? [] : ["other fixed times"]),
     ...(same(before.wishes, after.wishes) ? [] : ["other wishes"]),
     ...(same(before.travel, after.travel) && same(before.places, after.places)
       ? []

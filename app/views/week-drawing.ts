@@ -1,11 +1,11 @@
-import type { DayJson, WeekHead } from "#core/week";
+import type { DayJson, WeekDocument, WeekHead } from "#core/week";
 import { weekdayWord } from "./date-words.ts";
 
 // Tuesday 18:28 to 20:47 with one class at 19:00: on the way 18:28–18:40, in the hall 18:40–20:30, teaching 19:00–20:15,
 // on the way 20:30–20:47. Minutes since midnight; what stands in a day never overlaps but teaching, which lies in its hall.
 
 export type DrawnSpan = {
-  readonly kind: "way" | "hall" | "class";
+  readonly kind: "way" | "hall" | "class" | "busy";
   readonly from: number;
   readonly until: number;
 };
@@ -30,6 +30,8 @@ export type DrawnDay = {
   readonly home: number | null;
   readonly spans: readonly DrawnSpan[];
   readonly classes: readonly DrawnClass[];
+  /** what is fixed besides */
+  readonly busy: readonly { readonly name: string; readonly from: number; readonly until: number }[];
 };
 
 export type WeekDrawing = {
@@ -39,16 +41,20 @@ export type WeekDrawing = {
   readonly until: number;
 };
 
-/** A week as a picture of seven days, and the same as a list; `placeName` gives the name of a place by its id. */
+/** A week as a picture of seven days, and the same as a list; of the document the places and what is fixed besides. */
 export function weekDrawing(
   { days }: Pick<WeekHead, "days">,
-  placeName: (id: string) => string,
+  { places, commitments }: Pick<WeekDocument, "places" | "commitments">,
 ): WeekDrawing {
+  const placeName = (id: string) => places.find((it) => it.id === id)?.name ?? id;
   let number = 0;
   const drawn = [1, 2, 3, 4, 5, 6, 7].map((weekday): DrawnDay => {
     const day = days.find((it) => it.weekday === weekday);
     const name = weekdayWord(weekday);
-    if (day === undefined) return { weekday, name, leaves: null, home: null, spans: [], classes: [] };
+    const fixed = commitments.filter((it) => it.weekday === weekday).map(busyOf);
+    const busy = fixed.map(({ from, until }): DrawnSpan => ({ kind: "busy", from, until }));
+    if (day === undefined)
+      return { weekday, name, leaves: null, home: null, spans: busy, classes: [], busy: fixed };
     const classes = day.stops.map((stop): DrawnClass => {
       number += 1;
       const { id, place } = stop;
@@ -60,14 +66,23 @@ export function weekDrawing(
       name,
       leaves: leavesAt(day),
       home: homeAt(day),
-      spans: spansOf(day),
+      spans: [...busy, ...spansOf(day)],
       classes,
+      busy: fixed,
     };
   });
-  const times = drawn.flatMap(({ leaves, home }) => (leaves === null || home === null ? [] : [leaves, home]));
+  const times = drawn.flatMap(({ leaves, home, busy }) => [
+    ...(leaves === null || home === null ? [] : [leaves, home]),
+    ...busy.flatMap((it) => [it.from, it.until]),
+  ]);
   const from = Math.floor(Math.min(9 * 60, ...times) / 60) * 60;
   const until = Math.ceil(Math.max(18 * 60, ...times) / 60) * 60;
   return { days: drawn, from, until };
+}
+
+function busyOf({ name, from, until }: WeekDocument["commitments"][number]) {
+  const called = name === undefined || name.trim() === "" ? "Not free" : name;
+  return { name: called, from: minutesOf(from), until: minutesOf(until) };
 }
 
 function spansOf(day: DayJson): readonly DrawnSpan[] {

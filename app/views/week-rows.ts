@@ -141,7 +141,10 @@ function stepWords(before: readonly string[], chosen: readonly string[], name: W
 }
 
 /** Weeks that leave as much: "Private hour in place of Cover." */
-export function tieSentences({ ties, chosen }: WeekHead, { name }: WeekWriter): readonly string[] {
+export function tieSentences(
+  { ties, chosen }: Pick<WeekHead, "ties" | "chosen">,
+  { name }: WeekWriter,
+): readonly string[] {
   return ties.map((tie) => {
     const comes = tie.filter((id) => !chosen.includes(id)).map(name);
     const goes = chosen.filter((id) => !tie.includes(id)).map(name);

@@ -5,11 +5,11 @@ type Props = { readonly drawing: WeekDrawing; readonly locale: Locale };
 
 /** The same as the picture in words, a day a row. */
 export function DayList({ drawing, locale }: Props) {
-  const taught = drawing.days.filter(({ classes }) => classes.length > 0);
-  const free = drawing.days.filter(({ classes }) => classes.length === 0).map(({ name }) => name);
+  const told = drawing.days.filter(({ classes, busy }) => classes.length + busy.length > 0);
+  const free = drawing.days.filter((day) => !told.includes(day)).map(({ name }) => name);
   return (
     <ol className="list-plain ledger" aria-label="The week day by day">
-      {taught.map((day) => (
+      {told.map((day) => (
         <Day key={day.weekday} day={day} locale={locale} />
       ))}
       {free.length === 0 ? null : <li className="soft">Free: {free.join(", ")}.</li>}
@@ -30,6 +30,11 @@ function Day({ day, locale }: { readonly day: DrawnDay; readonly locale: Locale 
           <li key={it.id}>
             <span className="week-number">{it.number}</span> {it.name}, {at(it.from)} to {at(it.until)},{" "}
             {it.place} <span className="soft">({it.way})</span>
+          </li>
+        ))}
+        {day.busy.map((it) => (
+          <li key={`${it.name} ${it.from}`} className="soft">
+            {it.name}, {at(it.from)} to {at(it.until)}
           </li>
         ))}
       </ol>

@@ -1,7 +1,6 @@
 import { compareWeeks, weekDrawing, type WeekWriter } from "#app/views";
 import type { PracticeDocument } from "#core/words";
 import { CompareWeeks } from "./compare-weeks.tsx";
-import { placeNames } from "./place-names.ts";
 import type { UsedWeek } from "./use-week.ts";
 import { WeekPicture } from "./week-picture.tsx";
 
@@ -29,12 +28,12 @@ export function TrialPart({ present, tried, practice, write }: Props) {
           <CompareWeeks comparison={compareWeeks(now, then, write)} />
           <div className="week-beside">
             <WeekPicture
-              drawing={weekDrawing(now, placeNames(present.document))}
+              drawing={weekDrawing(now, present.document)}
               locale={practice.locale}
               called="The present week"
             />
             <WeekPicture
-              drawing={weekDrawing(then, placeNames(tried.document))}
+              drawing={weekDrawing(then, tried.document)}
               locale={practice.locale}
               called="The week on trial"
             />

@@ -4,6 +4,7 @@ import type { PracticeDocument } from "#core/words";
 import type { Listed } from "../drafts/use-practice.ts";
 import { ExportButton } from "../parts/files.tsx";
 import { nameOr } from "../places/hall-name.ts";
+import { FixedFields } from "./fixed-fields.tsx";
 import { LimitFields } from "./limit-fields.tsx";
 import { OtherList } from "./other-list.tsx";
 import { OwnList } from "./own-list.tsx";
@@ -53,9 +54,10 @@ export function WeekInputs({ practiceId, practice, halls, plan, week, change, am
       </section>
       <section className="part" aria-labelledby="limits">
         <h2 id="limits" className="part-title">
-          Limits and wishes
+          Limits, fixed times and wishes
         </h2>
         <div className="holds-fields stack week-fields">
+          <FixedFields plan={plan} change={change} />
           <LimitFields plan={plan} change={change} />
           <WishFields plan={plan} document={document} change={change} />
         </div>

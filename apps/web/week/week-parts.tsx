@@ -8,7 +8,6 @@ import { Working } from "../parts/working.tsx";
 import { ChosenTable, RejectedList } from "./class-tables.tsx";
 import { CurvePart } from "./curve-part.tsx";
 import { DayList } from "./day-list.tsx";
-import { placeNames } from "./place-names.ts";
 import type { UsedWeek } from "./use-week.ts";
 import { WeekAnswer } from "./week-answer.tsx";
 import { WeekPicture } from "./week-picture.tsx";
@@ -45,11 +44,11 @@ export function WeekParts({ week, called, practice, write, money, tries }: Props
         {head === null || head.days.length === 0 ? null : (
           <>
             <WeekPicture
-              drawing={weekDrawing(head, placeNames(document))}
+              drawing={weekDrawing(head, document)}
               locale={locale}
               called={`${called} as a picture`}
             />
-            <DayList drawing={weekDrawing(head, placeNames(document))} locale={locale} />
+            <DayList drawing={weekDrawing(head, document)} locale={locale} />
             <WeekWorking lines={head.working} />
           </>
         )}

@@ -17,11 +17,12 @@ export function WeekPicture({ drawing, locale, called }: Props) {
   const width = useSheetWidth(frame);
   const title = useId();
   const scale = weekScale(drawing, width);
+  const busy = drawing.days.some((day) => day.busy.length > 0);
   return (
     <figure className="plot week-picture" ref={frame}>
       <figcaption className="small soft" id={title}>
-        {called}. Filled: teaching. Outlined: in the hall. Narrow: on the way or waiting. The numbers are
-        those of the list.
+        {called}. Filled: teaching. Outlined: in the hall. Narrow: on the way or waiting.{" "}
+        {busy ? "Broken outline: fixed for other things. " : ""}The numbers are those of the list.
       </figcaption>
       <svg viewBox={`0 0 ${scale.width} ${scale.height}`} role="img" aria-labelledby={title}>
         <Hours scale={scale} locale={locale} />
@@ -69,7 +70,7 @@ function Day({ day, scale }: { readonly day: DrawnDay; readonly scale: WeekScale
         const inset = kind === "way" ? column * 0.36 : 0;
         return (
           <rect
-            key={`${kind} ${from}`}
+            key={`${kind} ${from} ${until}`}
             className={`week-${kind}`}
             x={x + inset}
             y={scale.y(from)}
