@@ -1,4 +1,5 @@
 import { type PlanDocument, planDocumentSchema, type PlanId, planIds } from "#app/ports";
+import { moneyPlanSchema } from "#core/cash";
 import { weekPlanSchema } from "#core/week";
 import { bad, good, problem, type ReadDocument, readDocument, type Result } from "#core/words";
 
@@ -12,7 +13,7 @@ const readers: Readonly<Record<PlanId, Reader>> = {
   // figures that are still wrong are kept too: they are told where the week is answered
   week: (input) => readDocument(weekPlanSchema, input),
   year: anyObject,
-  money: anyObject,
+  money: (input) => readDocument(moneyPlanSchema, input),
 };
 
 /** A plan that its reader can read. Problems: "plan-unknown", "plan-too-large", those of readDocument. */

@@ -57,3 +57,10 @@ export {
 } from "./week-rows.ts";
 export { compareWeeks, type ComparedWeekRow, type WeekComparison } from "./week-compare.ts";
 export { planChanges } from "./plan-changes.ts";
+export {
+  atMoneyPlan,
+  moneyQuestion,
+  type MoneyQuestion,
+  type MoneyQuestionInput,
+  type OwnMoneyRow,
+} from "./money-question.ts";

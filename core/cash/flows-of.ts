@@ -1,7 +1,7 @@
 import type { Flow, FlowKind, OwedAfter } from "./flow.ts";
 import { bringsOn, type Case, type MoneyYear, type Move, type Work } from "./money-types.ts";
 import { paidDate } from "./paid-date.ts";
-import { passFlows, passUse } from "./pass-flows.ts";
+import { passFlows, passUses } from "./pass-flows.ts";
 
 /** Everything that moves in the year but tax, by date; and what is owed in classes, class by class. */
 export type YearFlows = {
@@ -36,10 +36,10 @@ const OWN = new Set(["own", "workshop", "private"]);
 
 function takingsOf(work: Work, at: Case): readonly Flow[] {
   const kind: FlowKind = OWN.has(work.kind) ? "takings" : "pay";
+  const use = passUses(work, at);
   return work.dates.map((date) => {
     const day = date.toString();
-    const use = work.passes === null ? 0 : passUse(work, work.passes, day, at);
-    const coins = bringsOn(work, day)[at] - use;
+    const coins = bringsOn(work, day)[at] - use(day);
     return { date: paidDate(date, work.paid).toString(), coins, kind, name: work.name, business: true };
   });
 }

@@ -11,24 +11,33 @@ type PassMoney = { readonly sold: readonly Flow[]; readonly owed: readonly OwedA
  */
 export function passFlows(work: Work, passes: Passes, from: string, at: Case): PassMoney {
   const days = work.dates.map((date) => date.toString()).filter((date) => date >= from);
-  const uses = days.map((date) => passUse(work, passes, date, at));
+  const use = passUses(work, at);
+  const uses = days.map(use);
   const sold: Flow[] = [];
   const owedAfter: OwedAfter[] = [];
   let owed: number = passes.owed;
   for (const [index, date] of days.entries()) {
-    const use = uses[index] ?? 0;
-    if (owed < use) {
+    const here = uses[index] ?? 0;
+    if (owed < here) {
       const ahead = uses.slice(index, index + passes.sessions).reduce((sum, each) => sum + each, 0);
       sold.push({ date, coins: ahead - owed, kind: "passes", name: work.name, business: true });
       owed = ahead;
     }
-    owed -= use;
+    owed -= here;
     owedAfter.push({ date, coins: owed });
   }
   return { sold, owed: owedAfter };
 }
 
-/** The part of a session's takings that passes have paid, to the coin. */
-export function passUse(work: Work, passes: Passes, date: string, at: Case): number {
-  return roundToMinor(exactNumber(bringsOn(work, date)[at]).mul(passes.share));
+/** The part of the takings of a day that passes have paid, to the coin; few amounts come again and again. */
+export function passUses(work: Work, at: Case): (date: string) => number {
+  const { passes } = work;
+  if (passes === null) return () => 0;
+  const known = new Map<number, number>();
+  return (date) => {
+    const coins = bringsOn(work, date)[at];
+    const use = known.get(coins) ?? roundToMinor(exactNumber(coins).mul(passes.share));
+    known.set(coins, use);
+    return use;
+  };
 }

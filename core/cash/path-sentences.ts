@@ -22,7 +22,7 @@ export function pathSentences(
     ];
   return [
     planSentence(found, nameOf, sure, year.until.toString()),
-    ...found.classes.map((it) => aloneSentence(it, nameOf(it), sure)),
+    ...aloneSentences(found, nameOf),
     ...(thin === undefined
       ? []
       : [`Until ${thin.month} not even all of them together reach that, so that none can go before.`]),
@@ -53,10 +53,20 @@ function planSentence(
   return `With at least ${sure} you can let go of ${order}: the order that frees the most, ${Math.round(freedHours)} hours by ${until}.${all}`;
 }
 
-function aloneSentence({ alone }: PathClass, name: string, sure: string): string {
-  return alone === null
-    ? `By itself ${name} cannot go within these months.`
-    : `By itself, with all the others kept, ${name} could go from ${alone.from}: notice by ${alone.noticeBy}, with at least ${sure}.`;
+function aloneSentences({ classes }: PathFound, nameOf: (one: PathClass) => string): readonly string[] {
+  if (classes.length < 2) return [];
+  const can = classes.flatMap((it) =>
+    it.alone === null ? [] : [`${nameOf(it)} from ${it.alone.from} (notice by ${it.alone.noticeBy})`],
+  );
+  const cannot = classes.filter(({ alone }) => alone === null).map(nameOf);
+  return [
+    ...(can.length === 0 ? [] : [`Each by itself, with all the others kept, could go: ${listed(can)}.`]),
+    ...(cannot.length === 0
+      ? []
+      : [
+          `${listed(cannot)} cannot go within these months, not even ${cannot.length === 1 ? "by itself" : "one by one"}.`,
+        ]),
+  ];
 }
 
 function ownChance({ months }: PathFound, { level }: PathQuestion, sure: string): string {
