@@ -1,5 +1,6 @@
 export { aHall, aHallDocument } from "./a-hall.ts";
 export { aHallSheet } from "./a-hall-sheet.ts";
+export { aRecorder, recorderOn } from "./a-recorder.ts";
 export { afterAsking, aSession, asked } from "./a-session.ts";
 export { built } from "./built.ts";
 export { comingPeople, type ComingPerson, weeklyPeople } from "./coming-people.ts";

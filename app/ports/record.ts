@@ -50,8 +50,8 @@ export type KeptPosting = {
   readonly commodity: string;
   /** whole minor units of a currency, or whole classes; may be negative */
   readonly amount: number;
-  /** the stream it came from */
-  readonly about: StreamName;
+  /** the stream it came from, or "books" for what was written into the books by itself */
+  readonly about: StreamName | "books";
 };
 
 /** A stream as an action leaves it: `from` is the number it was read at, 0 for one that is new. */

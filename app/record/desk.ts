@@ -43,7 +43,7 @@ export type Desk = Setting & {
   readonly tellSession: (id: string, ...events: readonly SessionEvent[]) => void;
   readonly tellPass: (id: string, ...events: readonly PassEvent[]) => void;
   readonly tellAccident: (id: string, ...events: readonly AccidentEvent[]) => void;
-  readonly post: (about: StreamName, ...entries: readonly Entry[]) => void;
+  readonly post: (about: StreamName | "books", ...entries: readonly Entry[]) => void;
   readonly seal: (note: SealedWrite) => void;
   readonly erase: (person: string) => void;
 };
@@ -145,6 +145,6 @@ function writesOf(open: ReadonlyMap<StreamName, Open>): readonly StreamWrite[] {
     }));
 }
 
-function linesOf({ date, lines }: Entry, about: StreamName) {
+function linesOf({ date, lines }: Entry, about: StreamName | "books") {
   return lines.map(({ account, commodity, amount }) => ({ date, account, commodity, amount, about }));
 }

@@ -3,7 +3,10 @@ import type { Result } from "#core/words";
 import type { z } from "zod";
 import type { Desk } from "./desk.ts";
 
-/** What every action answers: what was done, in sentences for whoever did it. */
+/**
+ * What every action answers: what was done, in sentences for whoever did it. They are kept with the action and so
+ * never say somebody's name: it would be there still when she is erased.
+ */
 export type Told = {
   readonly says: readonly string[];
   /** "held" or "waiting", where a place was asked for */

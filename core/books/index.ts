@@ -25,6 +25,7 @@ export type {
 } from "./pass/pass-event.ts";
 export { freeOf, type PassPromise, type PassState, type PassUse } from "./pass/pass-state.ts";
 export { placeGivenBack, type PlaceMoney, placePaid, placeTaught } from "./place/place-entries.ts";
+export { type ClosedSession, movedByClosure } from "./pass/moved-by-closure.ts";
 export { passProblem } from "./pass/pass-problem.ts";
 export { type RefundFound, refundOf, type RefundWay } from "./pass/refund-of.ts";
 export {
@@ -37,3 +38,14 @@ export {
 } from "./pass/use-by.ts";
 export { type UseByWarning, useByWarning } from "./pass/use-by-warning.ts";
 export { shareOf } from "./pass/share-of.ts";
+export { type Cost, costDue, costLetGo, costPaid, duePaid } from "./money/cost-entries.ts";
+export { cashFound, moneyMoved, ownPutIn, ownTakenOut } from "./money/till-entries.ts";
+export { type Work, workDone, workPaid } from "./money/work-entries.ts";
+export { type BookLine, bookLines } from "./view/book-line.ts";
+export { type CashCount, type CashCounted, cashCount } from "./view/cash-count.ts";
+export { type CashRow, type CashView, cashView } from "./view/cash-view.ts";
+export { type EarnedMonth, type EarnedRow, type EarnedView, earnedView } from "./view/earned-view.ts";
+export { type OwedLine, type OwedView, owedView } from "./view/owed-view.ts";
+export { type Takings, type TakingsRow, takingsOf } from "./view/takings.ts";
+export { type YearEnd, yearEnd } from "./view/year-end.ts";
+export { bookRows, yearEndRows } from "./view/year-end-rows.ts";

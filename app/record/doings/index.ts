@@ -2,8 +2,12 @@ import { z } from "zod";
 import type { Doing } from "../doing.ts";
 import { addToAccident, writeAccident } from "./accident.ts";
 import { leaveList, settleList, takeOffer } from "./answer-waiting.ts";
+import { cancelSession } from "./cancel-session.ts";
 import { changePass } from "./change-pass.ts";
+import { writeCost } from "./cost.ts";
+import { coverSession } from "./cover-session.ts";
 import { giveUp } from "./give-up.ts";
+import { moveSession } from "./move-session.ts";
 import { openSessions } from "./open-sessions.ts";
 import { changeContact, erasePerson, giveConsent, healthForm, mayCover, meetPerson } from "./person.ts";
 import { giveMoneyBack, payPlace } from "./place-money.ts";
@@ -15,6 +19,9 @@ import { walkIn } from "./walk-in.ts";
 /** Everything that can be done with the record, by the kind in which it is asked for. */
 const doings = {
   "open sessions": openSessions,
+  "move session": moveSession,
+  "cancel session": cancelSession,
+  "cover session": coverSession,
   "take place": takePlace,
   "take offer": takeOffer,
   "leave waiting list": leaveList,
@@ -26,6 +33,7 @@ const doings = {
   "close register": closeTheRegister,
   "pay place": payPlace,
   "give money back": giveMoneyBack,
+  "write cost": writeCost,
   "sell pass": sellPass,
   "change pass": changePass,
   "meet person": meetPerson,
@@ -40,6 +48,9 @@ const doings = {
 
 export const doAskSchema = z.discriminatedUnion("kind", [
   openSessions.ask,
+  moveSession.ask,
+  cancelSession.ask,
+  coverSession.ask,
   takePlace.ask,
   takeOffer.ask,
   leaveList.ask,
@@ -51,6 +62,7 @@ export const doAskSchema = z.discriminatedUnion("kind", [
   closeTheRegister.ask,
   payPlace.ask,
   giveMoneyBack.ask,
+  writeCost.ask,
   sellPass.ask,
   changePass.ask,
   meetPerson.ask,

@@ -17,7 +17,7 @@ export const meetPerson = doing({
   decide: (asked, desk) => {
     if (desk.person(asked.person) !== undefined) return bad(known());
     desk.tellPerson(asked.person, { kind: "met", contact: asked.contact });
-    return good({ says: [`${asked.contact.name} is written down.`] });
+    return good({ says: ["Written down."] });
   },
 });
 
@@ -116,7 +116,7 @@ export const mayCover = doing({
     if (!person.ok) return person;
     const { insuredUntil, styles, fee } = asked;
     desk.tellPerson(asked.person, { kind: "may cover", insuredUntil, styles, fee });
-    return good({ says: [`${person.value.contact.name} may be asked to cover.`] });
+    return good({ says: ["Written down: may be asked to cover."] });
   },
 });
 
@@ -135,7 +135,7 @@ export const erasePerson = doing({
     desk.erase(asked.person);
     desk.tellPerson(asked.person, { kind: "erased" });
     const says = [
-      "Erased: name, contact, consents and health form.",
+      "Erased: name, contact, consents and health form, with the note.",
       "What the books must keep for the tax authority stays, without a name. Accident records stay as long as the insurer and the law ask.",
     ];
     return good({ says });

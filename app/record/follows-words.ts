@@ -1,0 +1,73 @@
+import type { CancelReason } from "#core/roll";
+import type { Writer } from "#core/words";
+import type { Follows } from "./what-follows.ts";
+
+const BECAUSE: Readonly<Record<CancelReason, string>> = {
+  "hall shut": "the hall is shut",
+  teacher: "I cannot teach",
+  "too few": "too few of us would be there",
+  weather: "the weather does not let us",
+  other: "of something that came up",
+};
+
+/** What follows, a line for each kind of consequence, for the teacher to read before it is done. */
+export function followsSentences(follows: Follows, writer: Writer): readonly string[] {
+  const { session, passes, blocks, back, nothingPaid, waiting } = follows;
+  const money = (amount: number) => writer.money(amount, session.currency);
+  const held = passes.filter((it) => it.held);
+  const others = passes.filter((it) => !it.held);
+  const total = back.reduce((sum, { amount }) => sum + amount, 0);
+  const shares = new Set(blocks.map(({ share }) => share));
+  return [
+    `${session.name} on ${writer.day(session.date)} does not take place.`,
+    ...line(held.length, "on a pass: nothing is taken off, and the use-by moves by one teaching date"),
+    ...line(
+      others.length,
+      "more with a pass that is good for this class: the use-by moves by one teaching date",
+    ),
+    ...line(blocks.length, `on a block: offered another date or ${[...shares].map(money).join(" or ")} each`),
+    ...line(back.length, `paid for this date: ${money(total)} goes back`),
+    ...line(nothingPaid.length, "with a place and nothing paid: told, and nothing is due"),
+    ...line(waiting.length, "on the waiting list: told, and taken off it"),
+  ];
+}
+
+function line(count: number, what: string): readonly string[] {
+  return count === 0 ? [] : [`${count} ${what}.`];
+}
+
+export type Draft = { readonly person: string; readonly text: string };
+
+/** A message to each of those it concerns and to nobody else, with what happens to their money in it. */
+export function followsDrafts(follows: Follows, why: CancelReason, writer: Writer): readonly Draft[] {
+  const { session, passes, blocks, back, nothingPaid, waiting } = follows;
+  const main = `${session.name} on ${writer.day(session.date)} does not take place, because ${BECAUSE[why]}.`;
+  const to = (person: string, rest: string): Draft => ({ person, text: `${main} ${rest}` });
+  return [
+    ...passes
+      .filter(({ held }) => held)
+      .map((it) =>
+        to(
+          it.person,
+          `Nothing is taken off your pass, and its use-by moves to ${writer.day(it.to)}. You need not answer.`,
+        ),
+      ),
+    ...blocks.map(({ person, share }) =>
+      to(
+        person,
+        `It was part of your block: you can come on another date instead, or have ${writer.money(share, session.currency)} back. Tell me which you prefer.`,
+      ),
+    ),
+    ...back.map(({ person, amount, by }) =>
+      to(person, `Your ${writer.money(amount, session.currency)} comes back by ${by}. You need not answer.`),
+    ),
+    ...nothingPaid.map((person) => to(person, "Nothing is due. You need not answer.")),
+    ...waiting.map((person) => to(person, "You were on the waiting list; nothing was charged.")),
+  ];
+}
+
+/** What hangs on the door. */
+export function doorNotice(follows: Follows, why: CancelReason, writer: Writer): string {
+  const { session } = follows;
+  return `${session.name}: no class on ${writer.day(session.date)}, because ${BECAUSE[why]}. Everybody who had a place was told. Sorry!`;
+}
