@@ -163,7 +163,7 @@ test("who is still coming is told by name, with no signal, and nothing of the li
   await page.getByLabel("Choose a file of visits").setInputFiles(demo);
   await page
     .getByText(
-      "29 people came 123 times until 2026-11-24; 7 of them have not been seen for 4 teaching weeks or more.",
+      "29 people came 123 times until 24 November 2026; 7 of them have not been seen for 4 teaching weeks or more.",
     )
     .waitFor();
   await page.getByText(/^Owen Thrale came 2 times, last 9 teaching weeks ago/).waitFor();
@@ -183,6 +183,15 @@ test("who is still coming is told by name, with no signal, and nothing of the li
   await page.getByText(/^Zoë Penn came/).waitFor();
   await page.getByText("Show each week").click();
   await page.getByRole("table", { name: "Of those who began, still coming" }).waitFor();
+  const renewals = page.getByRole("region", { name: "Where people renew: passes, blocks and terms" });
+  await renewals.getByText(/^By the fit .* stay through the first month/).waitFor();
+  await renewals.getByRole("combobox", { name: "A period is" }).selectOption("a year");
+  await renewals.getByText(/^Nobody was watched through a year/).waitFor();
+  await renewals.getByRole("combobox", { name: "A period is" }).selectOption("a teaching week");
+  await renewals.getByRole("combobox", { name: "Gone is who was not seen for" }).selectOption("4 periods");
+  await renewals.getByText(/^By the fit .* stay through the first teaching week/).waitFor();
+  await renewals.getByText("Show each period").click();
+  await page.getByRole("table", { name: "Of those who began, there through each period" }).waitFor();
   expect(await page.getByRole("img").count()).toBe(1);
   await page.getByText("These are chances from dates alone, for the teacher’s own eyes").waitFor();
   await soundOn(page);

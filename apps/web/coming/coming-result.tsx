@@ -1,3 +1,4 @@
+import { datesInWords } from "#app/views";
 import type { ClassDocument } from "#core/class";
 import type { ComingAnswer } from "#core/outlook";
 import type { VisitColumn } from "#core/table";
@@ -53,7 +54,7 @@ export function ComingResult(props: Props) {
           stop={work.stop}
           again={work.again}
         />
-        {ready === null ? null : <Sentences answer={ready} />}
+        {ready === null ? null : <Sentences answer={ready} locale={locale} />}
         <ProblemList problems={problems} />
       </section>
       {ready === null ? null : (
@@ -64,6 +65,7 @@ export function ComingResult(props: Props) {
             <RenewalsSection
               renewals={renewals}
               renewal={renewal}
+              locale={locale}
               put={(next) => setForm({ ...form, renewal: next })}
             />
           )}
@@ -105,9 +107,9 @@ const USES: readonly UseLabel<VisitColumn>[] = [
   { use: "amount", label: "Amount; below nought is no visit", needed: false },
 ];
 
-function Sentences({ answer }: { readonly answer: ComingAnswer }) {
+function Sentences({ answer, locale }: { readonly answer: ComingAnswer; readonly locale: Locale }) {
   // the last sentence is that of the newcomers, who have a part of their own
-  const [first, ...others] = answer.sentences.slice(0, -1);
+  const [first, ...others] = answer.sentences.slice(0, -1).map((it) => datesInWords(it, locale));
   return (
     <>
       <output className="answer">{first}</output>

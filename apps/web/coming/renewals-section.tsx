@@ -1,5 +1,7 @@
+import { datesInWords } from "#app/views";
 import type { Period, StaysAnswer } from "#core/outlook";
 import { chanceText } from "#core/price";
+import type { Locale } from "#core/words";
 import { useId } from "react";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { onPage } from "../import/on-page.ts";
@@ -12,10 +14,11 @@ type Props = {
   readonly renewals: RenewalsAnswer;
   readonly renewal: Renewal;
   readonly put: (renewal: Renewal) => void;
+  readonly locale: Locale;
 };
 
 /** How long people stay where they renew, a pass or a term at a time: the share seen, and the share fitted to it. */
-export function RenewalsSection({ renewals, renewal, put }: Props) {
+export function RenewalsSection({ renewals, renewal, put, locale }: Props) {
   return (
     <section className="part" aria-labelledby="renewals">
       <h2 id="renewals">Where people renew: passes, blocks and terms</h2>
@@ -23,7 +26,7 @@ export function RenewalsSection({ renewals, renewal, put }: Props) {
         <RenewalFields renewal={renewal} put={put} />
       </div>
       {renewals.kind === "ready" ? (
-        <Renewals answer={renewals.answer} />
+        <Renewals answer={renewals.answer} locale={locale} />
       ) : (
         <ProblemList problems={renewals.problems.map(onPage)} announce={false} />
       )}
@@ -66,11 +69,11 @@ function periodOf(value: string): Period {
   return PERIODS.find(([period]) => period === value)?.[0] ?? "month";
 }
 
-function Renewals({ answer }: { readonly answer: StaysAnswer }) {
+function Renewals({ answer, locale }: { readonly answer: StaysAnswer; readonly locale: Locale }) {
   return (
     <>
       {answer.sentences.map((it) => (
-        <p key={it}>{it}</p>
+        <p key={it}>{datesInWords(it, locale)}</p>
       ))}
       <Show summary="Show each period">
         <RenewalsTable answer={answer} />

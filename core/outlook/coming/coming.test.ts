@@ -282,3 +282,21 @@ test("COMING-4: by BG/BB the visits of all together lie in their band some four 
   expect(inside).toBeGreaterThanOrEqual(27);
   expect(inside).toBeLessThanOrEqual(38);
 });
+
+test("COMING-7: ten thousand people are answered by either model, every figure a number", () => {
+  const people = comingPeople(
+    { r: 0.243, alpha: 4.414, a: 0.793, b: 2.426 },
+    10_000,
+    { newFor: 84, until: 273 },
+    1,
+  );
+  const visits = people.flatMap(({ firstDay, days }, at) =>
+    [firstDay, ...days].map((day) => ({ person: `Person ${at}`, date: dateOfDay(START + day) })),
+  );
+  for (const model of ["bg-bb", "bg-nbd"] as const) {
+    const found = comingAnswer({ visits, model });
+    if (!found.ok) throw new Error(JSON.stringify(found.problems));
+    expect(JSON.stringify(comingJson(found.value))).not.toMatch(/NaN|Infinity|null,"high"/);
+    expect(found.value.coming.people).toHaveLength(10_000);
+  }
+});
