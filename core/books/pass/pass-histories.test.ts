@@ -1,9 +1,13 @@
 import { plainWriter } from "#core/words";
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { balanceOf } from "../posting/balances.ts";
+import { balanceOf, balances } from "../posting/balances.ts";
 import type { Entry } from "../posting/entry.ts";
 import { isBalanced } from "../posting/is-balanced.ts";
+import { bookLines } from "../view/book-line.ts";
+import { earnedView } from "../view/earned-view.ts";
+import { owedView } from "../view/owed-view.ts";
+import { yearEnd } from "../view/year-end.ts";
 import { applyPassEvent } from "./apply-pass-event.ts";
 import { passAfter } from "./pass-after.ts";
 import { passEntries } from "./pass-entries.ts";
@@ -200,4 +204,18 @@ test("BOOKS-33 what a refund suggests may always be given, and empties the pass"
     given += 1;
   });
   expect(given).toBeGreaterThan(50);
+});
+
+test("BOOKS-71 in any history the cash basis by heading is the money in hand, and earned and owed make up the rest", () => {
+  eachHistory(({ state, book }) => {
+    const { currency, form } = state;
+    const year = yearEnd(bookLines(book), { from: "2026-11-01", until: "2026-11-30", currency });
+    const inHand = ["cash", "card", "bank"].map((account) => balanceOf(book, account, currency));
+    expect(year.incomeTotal).toBe(inHand.reduce((sum, it) => sum + it, 0));
+    const earned = earnedView(bookLines(book), currency).months.reduce((sum, { left }) => sum + left, 0);
+    const { owedTotal, unpaidTotal, classesTotal } = owedView(balances(book), currency);
+    // what came in + what is still to come in = what was earned + what is still owed
+    expect(year.incomeTotal + unpaidTotal).toBe(earned + owedTotal);
+    expect(classesTotal).toBe(balanceOf(book, `owed:${form}:p1`, currency) === 0 ? 0 : state.left);
+  });
 });

@@ -74,7 +74,3 @@ export function isMoneyAccount(account: string): account is MoneyAccount {
 export function isClassAccount(account: string): account is ClassAccount {
   return classes.test(account);
 }
-
-export function isMeans(account: string): account is Means {
-  return account === "cash" || account === "bank" || account === "card";
-}
