@@ -92,13 +92,14 @@ test("what is cancelled, takes no time, or lies in another year is no booking (Y
   expect(seen(text)).toEqual(["2026-08-31T22:00 2026-09-01T02:00 Over the beginning"]);
 });
 
+const at = (id: string): readonly string[] => [
+  `UID:${id}`,
+  `SUMMARY:${id}`,
+  `DTSTART;TZID=${id}:20260905T100000`,
+  "DURATION:PT1H",
+];
+
 test("zones by an office program's name, by a path and by the file's own word are known; another is told", () => {
-  const at = (id: string): readonly string[] => [
-    `UID:${id}`,
-    `SUMMARY:${id}`,
-    `DTSTART;TZID=${id}:20260905T100000`,
-    "DURATION:PT1H",
-  ];
   const own = ["BEGIN:VTIMEZONE", "TZID:Home", "X-LIC-LOCATION:America/Chicago", "END:VTIMEZONE"];
   const body = file(
     at("Central Standard Time"),

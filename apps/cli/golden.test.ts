@@ -58,6 +58,11 @@ const screens = {
   "week-marlsford": ["week", "week-marlsford.json"],
   "week-marlsford-json": ["week", "week-marlsford.json", "--json"],
   "week-gone-wrong": ["week", "week-gone-wrong.json"],
+  "year-marlsford": ["year", "year-marlsford.json", "--hall-calendar", "tithe-barn=tithe-barn.ics"],
+  "year-marlsford-json": ["year", "year-marlsford.json", "--json"],
+  "year-cedar-fork": ["year", "year-cedar-fork.json"],
+  "year-gone-wrong": ["year", "year-gone-wrong.json", "--picture", "never.svg"],
+  "help-year": ["help", "year"],
   "help-price": ["help", "price"],
   "still-coming-tuesday": ["still-coming", "tuesday-visits.csv", "--model", "bg-bb"],
   "still-coming-closed-weeks": [

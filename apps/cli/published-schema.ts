@@ -15,6 +15,7 @@ import {
 import { weekDocumentSchema } from "#core/week";
 import { practiceDocumentSchema } from "#core/words";
 import { z } from "zod";
+import { yearFileSchema } from "./year-document.ts";
 
 const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["hall", hallDocumentSchema],
@@ -27,6 +28,7 @@ const schemas: ReadonlyMap<string, z.ZodType> = new Map<string, z.ZodType>([
   ["happened", happenedSchema],
   ["outlook", outlookDocumentSchema],
   ["week", weekDocumentSchema],
+  ["year", yearFileSchema],
   ["class", classDocumentSchema],
   ["practice", practiceDocumentSchema],
 ]);

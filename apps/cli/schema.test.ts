@@ -9,7 +9,7 @@ import { inTerminal } from "./pretend-terminal.ts";
 const demos = [marlsford, cedarFork];
 const golden = join(import.meta.dirname, "golden");
 
-describe.each(["hall", "evening", "pass", "compare", "price", "week", "class", "practice"])(
+describe.each(["hall", "evening", "pass", "compare", "price", "week", "year", "class", "practice"])(
   "the schema of a %s",
   (name) => {
     it("is draft 2020-12 with an id and a title, and describes itself", async () => {
@@ -44,6 +44,8 @@ describe("the published schemas", () => {
     expect((await validator("compare"))(document("halls.json"))).toBe(true);
     expect((await validator("price"))(document("prices.json"))).toBe(true);
     expect((await validator("week"))(document("week-marlsford.json"))).toBe(true);
+    expect((await validator("year"))(document("year-marlsford.json"))).toBe(true);
+    expect((await validator("year"))(document("year-cedar-fork.json"))).toBe(true);
   });
 
   it.each([
@@ -68,6 +70,9 @@ describe("the published schemas", () => {
     ["week", "contribution-as-a-number"],
     ["week", "kind-of-no-work"],
     ["week", "wish-of-no-kind"],
+    ["year", "region-of-no-place"],
+    ["year", "change-of-no-kind"],
+    ["year", "minutes-in-words"],
   ])("of a %s refuses %s", async (name, ugly) => {
     const text = readFileSync(join(import.meta.dirname, "zoo", name, `${ugly}.json`), "utf8");
     expect((await validator(name))(JSON.parse(text))).toBe(false);

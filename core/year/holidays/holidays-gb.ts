@@ -25,26 +25,26 @@ function standingHolidays(region: BritishRegion, year: number): readonly Named[]
   const irish = region === "GB-NIR";
   return [
     { date: dayOf(year, 1, 1), name: "New Year’s Day" },
-    ...only(scottish, "2 January", dayOf(year, 1, 2)),
-    ...only(irish, "St Patrick’s Day", dayOf(year, 3, 17)),
+    ...keptIn(scottish, "2 January", dayOf(year, 1, 2)),
+    ...keptIn(irish, "St Patrick’s Day", dayOf(year, 3, 17)),
     { date: easter.subtract({ days: 2 }), name: "Good Friday" },
-    ...only(!scottish, "Easter Monday", easter.add({ days: 1 })),
+    ...keptIn(!scottish, "Easter Monday", easter.add({ days: 1 })),
     // in 2020 it was moved to the Friday of the 75th anniversary of the end of the war in Europe
     { date: year === 2020 ? dayOf(2020, 5, 8) : nthWeekday(year, 5, 1, 1), name: "Early May bank holiday" },
     // in 2022 it was moved beside the jubilee
     { date: year === 2022 ? dayOf(2022, 6, 2) : lastWeekday(year, 5, 1), name: "Spring bank holiday" },
-    ...only(irish, "Battle of the Boyne", dayOf(year, 7, 12)),
+    ...keptIn(irish, "Battle of the Boyne", dayOf(year, 7, 12)),
     {
       date: scottish ? nthWeekday(year, 8, 1, 1) : lastWeekday(year, 8, 1),
       name: "Summer bank holiday",
     },
-    ...only(scottish, "St Andrew’s Day", dayOf(year, 11, 30)),
+    ...keptIn(scottish, "St Andrew’s Day", dayOf(year, 11, 30)),
     { date: dayOf(year, 12, 25), name: "Christmas Day" },
     { date: dayOf(year, 12, 26), name: "Boxing Day" },
   ];
 }
 
-function only(is: boolean, name: string, date: Temporal.PlainDate): readonly Named[] {
+function keptIn(is: boolean, name: string, date: Temporal.PlainDate): readonly Named[] {
   return is ? [{ date, name }] : [];
 }
 
