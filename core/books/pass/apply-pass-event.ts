@@ -34,7 +34,7 @@ export function applyPassEvent(state: PassState | null, event: PassEvent): PassS
     case "resumed":
       return { ...state, pausedFrom: null, useBy: event.useBy };
     case "extended":
-      return { ...state, useBy: event.useBy };
+      return { ...state, useBy: event.useBy, expired: 0, left: state.left + state.expired };
     case "transferred":
       return { ...state, holder: event.to };
     case "refunded":

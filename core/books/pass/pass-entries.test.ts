@@ -157,3 +157,16 @@ test("BOOKS-16 no more classes are spoken for than are left, and the books hear 
   expect(passAfter([...two, used("s1")])).toMatchObject({ left: 1, promised: [{ session: "s2" }] });
   expect(freeOf(passAfter([...two, used("s1"), { kind: "freed", on: "2026-12-01", session: "s2" }]))).toBe(1);
 });
+
+test("BOOKS-17 a later use-by brings classes back that had run out, and takes their income back", () => {
+  const events: readonly PassEvent[] = [
+    ...fourUsed,
+    { kind: "expired", on: "2027-01-27", classes: 6 },
+    { kind: "extended", on: "2027-01-30", useBy: "2027-02-16", why: "kindness" },
+  ];
+  const book = bookOf(events);
+  expect(passAfter(events)).toMatchObject({ left: 6, expired: 0, useBy: "2027-02-16" });
+  expect(balances(book)).toEqual(balances(bookOf(fourUsed)));
+  // in January it was income, and on the 30th no longer: nothing is changed in place
+  expect(balanceOf(book.slice(0, -1), "expired:pass", "GBP")).toBe(-5100);
+});

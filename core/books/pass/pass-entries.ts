@@ -6,15 +6,16 @@ import { goneOf, type PassState } from "./pass-state.ts";
 import { sharesUpTo } from "./share-of.ts";
 
 /**
- * What an event writes into the books, from the pass as it stood before: none for a pause or a new use-by.
+ * What an event writes into the books, from the pass as it stood before: none for a pause, and none for a new
+ * use-by unless it brings classes back that had run out.
  * A class that goes, in whatever way, takes the next share of the price with it; one that comes back brings
  * the last one back. So the debt on a pass is always its price less the shares of the classes that are gone.
  */
 export function passEntries(before: PassState | null, event: PassEvent): readonly Entry[] {
   if (event.kind === "sold") return [soldEntry(event)];
   if (before === null) throw new RangeError(`${event.kind} before the sale`);
-  const lines = linesOf(before, event);
-  return lines.length === 0 ? [] : [entry(event.on, lines, aboutOf(before, event))];
+  const made = entry(event.on, linesOf(before, event), aboutOf(before, event));
+  return made.lines.length === 0 ? [] : [made];
 }
 
 function soldEntry(event: PassSold): Entry {
@@ -50,12 +51,16 @@ function linesOf(before: PassState, event: Exclude<PassEvent, PassSold>): readon
       return classLines(pass, left, `left:${event.to}`, before.left);
     case "paid":
       return moved(before.currency, `unpaid:${form}:${pass}`, event.how, event.amount);
+    case "extended":
+      return [
+        ...gone(before, -before.expired, `expired:${form}`),
+        ...classLines(pass, "lapsed", left, before.expired),
+      ];
     case "promised":
     case "freed":
     case "swapped":
     case "paused":
     case "resumed":
-    case "extended":
       return [];
   }
 }

@@ -100,6 +100,7 @@ export type PassPaused = { readonly kind: "paused"; readonly on: string; readonl
 
 export type PassResumed = { readonly kind: "resumed"; readonly on: string; readonly useBy: string };
 
+/** A later use-by; classes that had run out are there again, since a kindness may come after the day. */
 export type PassExtended = {
   readonly kind: "extended";
   readonly on: string;

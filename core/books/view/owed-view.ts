@@ -30,10 +30,8 @@ export type OwedLine = {
 
 export function owedView(balances: readonly Balance[], currency: string): OwedView {
   const money = balances.filter(({ commodity, amount }) => commodity === currency && amount !== 0);
-  const owed = incomeLines(money, "owed").map((line) => ({
-    ...line,
-    classes: classesLeft(balances, line.id),
-  }));
+  const left = classesLeft(balances);
+  const owed = incomeLines(money, "owed").map((line) => ({ ...line, classes: left.get(line.id) ?? 0 }));
   const unpaid = incomeLines(money, "unpaid");
   const due = money.flatMap(({ account, amount }) => {
     const it = sideOf(account);
@@ -65,10 +63,15 @@ function incomeLines(
   });
 }
 
-function classesLeft(balances: readonly Balance[], pass: string): number {
-  return balances
-    .filter(({ account, commodity }) => commodity === `classes:${pass}` && account.startsWith("left:"))
-    .reduce((sum, { amount }) => sum + amount, 0);
+/** Classes left by pass, whoever holds them. */
+function classesLeft(balances: readonly Balance[]): ReadonlyMap<string, number> {
+  const left = new Map<string, number>();
+  for (const { account, commodity, amount } of balances) {
+    if (!account.startsWith("left:")) continue;
+    const pass = commodity.slice("classes:".length);
+    left.set(pass, (left.get(pass) ?? 0) + amount);
+  }
+  return left;
 }
 
 function sumOf(rows: readonly { readonly amount: number }[]): number {
