@@ -17,6 +17,8 @@ export type Ground = {
    * in its way; null when that is not why, or when it was tried often enough
    */
   readonly pauseBeforeNext: (error: unknown, tries: number) => number | null;
+  /** lets go what the database still holds of rows that were erased, where that is not done by itself */
+  readonly afterErasing?: () => void;
   /** ISO 8601 instant, UTC */
   readonly now: () => string;
 };

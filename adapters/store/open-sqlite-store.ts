@@ -55,6 +55,8 @@ export function storeOver(
     atOneMoment: (work) => database.transaction().execute(work),
     problemOf: (error) => sqliteProblem(error, options.file),
     pauseBeforeNext: (error, tries) => (isBusy(error) && tries < mostTries ? 10 * tries : null),
+    // the log still has the pages as they were before; while another program reads it, it empties at the next one
+    afterErasing: () => connection.pragma("wal_checkpoint(truncate)"),
     now: options.now,
   });
 }
@@ -64,6 +66,8 @@ export function connect(file: string): Database.Database {
   connection.pragma("journal_mode = wal");
   connection.pragma("synchronous = full");
   connection.pragma("foreign_keys = on");
+  // what was deleted is overwritten, not only given free: a name that was erased is not in the file any more
+  connection.pragma("secure_delete = on");
   return connection;
 }
 

@@ -22,6 +22,12 @@ export {
   savedPracticeContract,
   startContract,
 } from "./contracts.ts";
+export {
+  type PersonExport,
+  personExportContract,
+  type SeenAnswer,
+  seenContract,
+} from "./person-export.ts";
 export type { Papers } from "./papers.ts";
 export {
   type Actor,

@@ -55,17 +55,9 @@ function placePayments(session: SessionState, person: string, events: readonly K
 }
 
 function paidIn(event: SessionEvent, person: string, own: ReadonlySet<string>): Paid | null {
-  switch (event.kind) {
-    case "held":
-    case "came over":
-      return event.person === person ? event.paid : null;
-    case "paid":
-      return own.has(event.place) ? event.paid : null;
-    case "paid back":
-      return own.has(event.place) ? { ...event.paid, amount: -event.paid.amount } : null;
-    default:
-      return null;
-  }
+  if (event.kind === "held" || event.kind === "came over") return event.person === person ? event.paid : null;
+  if ((event.kind !== "paid" && event.kind !== "paid back") || !own.has(event.place)) return null;
+  return event.kind === "paid" ? event.paid : { ...event.paid, amount: -event.paid.amount };
 }
 
 /** What each event of a pass brought in or took out, while it was this person's. */

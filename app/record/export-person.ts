@@ -1,16 +1,7 @@
 import type { KeptStream, PersonExport, RecordStore } from "#app/ports";
 import type { PassState } from "#core/books";
 import type { PersonEvent, PersonState, SessionState } from "#core/roll";
-import {
-  bad,
-  type CurrencyCode,
-  good,
-  isCurrency,
-  minor,
-  moneyText,
-  problem,
-  type Result,
-} from "#core/words";
+import { bad, good, problem, type Result } from "#core/words";
 import { type NamedSession, paymentsOf } from "./export-payments.ts";
 import { moneyTextOf } from "./money-text.ts";
 import { readAll } from "./read-everybody.ts";

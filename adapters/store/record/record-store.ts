@@ -24,13 +24,15 @@ export function recordStore(ground: Ground): RecordStore {
         return good({ answer: JSON.parse(before.value) });
       }),
     append: (commit) =>
-      guarded(ground, () =>
-        allOrNothing(
+      guarded(ground, async () => {
+        const appended = await allOrNothing(
           ground,
           (transaction) => append(transaction, commit),
           ({ outcome }) => outcome === "done",
-        ),
-      ),
+        );
+        if (appended.ok && commit.erased.length > 0) ground.afterErasing?.();
+        return appended;
+      }),
   };
 }
 

@@ -1,14 +1,16 @@
 import {
   actContract,
   noteContract,
+  personExportContract,
   postingsContract,
   problemsContract,
   type RecordStore,
   type Sealer,
+  seenContract,
   streamsContract,
   toldContract,
 } from "#app/ports";
-import { act, readAll, readEvenings, turns } from "#app/record";
+import { act, exportPerson, readAll, readEvenings, readSeen, turns } from "#app/record";
 import { good, type Result } from "#core/words";
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
@@ -73,6 +75,45 @@ export function recordRoutes(server: ServerWithContracts, { record, sealer, now 
     async (request, reply) => {
       const found = await readAll(record, request.params.practice, "person");
       return found.ok ? { streams: found.value } : answerProblems(reply, found.problems);
+    },
+  );
+  server.get(
+    "/api/practices/:practice/record/people/seen",
+    {
+      schema: {
+        summary: "When each was last at a session of a stretch of time, and how often",
+        params: inPractice,
+        querystring: stretch,
+        response: { 200: seenContract, default: problemsContract },
+      },
+    },
+    async (request, reply) => {
+      const found = await readSeen(record, { ...request.params, ...request.query });
+      return found.ok ? { seen: found.value } : answerProblems(reply, found.problems);
+    },
+  );
+  server.get(
+    "/api/practices/:practice/record/people/:person/export",
+    {
+      schema: {
+        summary: "Everything that is kept about one person, to be handed over",
+        params: ofPerson,
+        querystring: z.object({
+          note: z
+            .enum(["closed", "opened"])
+            .default("closed")
+            .describe("whether the note about health is in it"),
+        }),
+        response: { 200: personExportContract, default: problemsContract },
+      },
+    },
+    async (request, reply) => {
+      const { practice, person } = request.params;
+      const openNote =
+        request.query.note === "opened" ? (text: string) => sealer.open(practice, person, text) : null;
+      const found = await exportPerson(record, { practice, person, now: now(), openNote });
+      if (!found.ok) return answerProblems(reply, found.problems);
+      return reply.header("cache-control", "no-store").send(found.value);
     },
   );
   server.get(
