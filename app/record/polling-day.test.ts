@@ -5,7 +5,7 @@ import { aRecorder } from "#testing";
 import { expect, onTestFinished, test } from "vitest";
 import { actOn } from "./act-on.ts";
 import { deskWith } from "./desk.ts";
-import { doAskSchema } from "./doings/index.ts";
+import { type DoAskInput, doAskSchema } from "./doings/index.ts";
 import { doorNotice, followsDrafts, followsSentences } from "./follows-words.ts";
 import { whatFollows } from "./what-follows.ts";
 
@@ -35,7 +35,13 @@ test("what follows is listed before it is done, and what is done is what was lis
   expect(drafts).toHaveLength(14);
   expect(drafts.find(({ person }) => person === "b-0")?.text).toContain("have 9.00 GBP back");
   expect(doorNotice(listed, "hall shut", writer)).toContain("no class on Thursday 7 May 2026");
-  const cancel = { kind: "cancel session", ...asked, passes: [], teachingDates: DATES, seen: SEEN } as const;
+  const cancel: DoAskInput = {
+    kind: "cancel session",
+    session: ID,
+    why: "hall shut",
+    teachingDates: DATES,
+    seen: SEEN,
+  };
   // the phone would decide the same from what it has
   expect(actOn(streams, doAskSchema.parse(cancel), setting).ok).toBe(true);
   const told = await record.must(cancel);
@@ -103,7 +109,12 @@ test("who booked after the list was read stops it, and it is done once only", as
     session: ID,
     people: [{ place: "pl-late", person: "late", how: "single" }],
   });
-  const cancel = { kind: "cancel session", session: ID, why: "hall shut", teachingDates: DATES } as const;
+  const cancel = {
+    kind: "cancel session" as const,
+    session: ID,
+    why: "hall shut" as const,
+    teachingDates: DATES,
+  };
   expect(codes(await record.do({ ...cancel, seen: SEEN }))).toEqual(["changed-since-listed"]);
   await record.must({ ...cancel, seen: [...SEEN, "pl-late"] });
   expect(codes(await record.do({ ...cancel, seen: [] }))).toEqual(["session-cancelled"]);
