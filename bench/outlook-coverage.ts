@@ -20,6 +20,8 @@ export type Coverage = CoverageQuestion & {
   readonly classes: number;
   readonly plateau: number;
   readonly heads: number;
+  /** of single evenings; a band of whole people holds somewhat more than eight of ten */
+  readonly evenings: number;
   readonly newcomers: number;
 };
 
@@ -29,7 +31,7 @@ export function measureCoverage(classes: number, asked: CoverageQuestion, seed: 
   const coming = 24;
   const random = xoroshiro128plus(seed);
   const prior = rollPrior(guess);
-  const held = { plateau: 0, heads: 0, newcomers: 0 };
+  const held = { plateau: 0, heads: 0, evenings: 0, newcomers: 0 };
   for (let each = 0; each < classes; each += 1) {
     const point = Array.from({ length: prior.dimensions }, () => uniformFloat64(random));
     const truth = ratesOf(prior, priorDraw(prior, point));
@@ -44,18 +46,22 @@ export function measureCoverage(classes: number, asked: CoverageQuestion, seed: 
     const told = questionOf(heads.slice(0, recorded), newcomers);
     const question = reckoned ? told : { ...told, guess: { ...guess, luck: null } };
     const learned = learnedRoll(question, seed + each);
-    const band = totalBand(lookAhead(question, learned.sample, level(coming)).totals);
-    const total = heads.slice(recorded).reduce((sum, count) => sum + count, 0);
+    const { totals, sessions } = lookAhead(question, learned.sample, level(coming));
+    const band = totalBand(totals);
+    const later = heads.slice(recorded);
+    const total = later.reduce((sum, count) => sum + count, 0);
     const plateau = plateauOf(truth, ALIKE);
     if (within(learned.plateau, plateau)) held.plateau += 1;
     if (within(learned.rates.newcomers, truth.newcomers)) held.newcomers += 1;
     if (within(band, total)) held.heads += 1;
+    held.evenings += sessions.filter((it, at) => within(it, later[at] ?? 0)).length / coming;
   }
   return {
     ...asked,
     classes,
     plateau: held.plateau / classes,
     heads: held.heads / classes,
+    evenings: held.evenings / classes,
     newcomers: held.newcomers / classes,
   };
 }

@@ -19,7 +19,7 @@ export function outlookInWords({ year, learning, coverage, regret }: OutlookReco
     ...coverage.map(
       (it) =>
         `Bands of eight of ten after ${worldInWords(it)}, ${it.classes} classes: plateau ${percent(it.plateau)}, ` +
-        `heads of 24 weeks ${percent(it.heads)}, newcomers ${percent(it.newcomers)}.`,
+        `heads of 24 weeks ${percent(it.heads)}, single evenings ${percent(it.evenings)}, newcomers ${percent(it.newcomers)}.`,
     ),
     ...regret.flatMap(({ world, rules }) => [
       "",

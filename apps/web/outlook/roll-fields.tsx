@@ -60,7 +60,6 @@ export function RollFields({ document, change }: ClassPart) {
         path="outlook.roll.luck"
         label="Of 100 people, so many more or fewer by an evening’s luck"
         help="Rain, illness or a match on television keeps all of them away together"
-        least={1}
         most={80}
         guessable
         value={figure("roll.luck")}

@@ -126,6 +126,15 @@ test("OUTLOOK-63 August is not failure: the same heads in August promise more th
   expect(august.plateau.mean).toBeGreaterThan(1.2 * october.plateau.mean);
 });
 
+test("OUTLOOK-39 a luck of nought is none, and the least of it is answered", () => {
+  const happened = weeks(5, 6, 4, 7, 5, 6);
+  const even = answered({ ...asked, happened, roll: { luck: 0, echo: 0 } });
+  expect(even.luck).toEqual({ mean: 0, low: 0, high: 0 });
+  expect(even.working.some(({ label }) => /^(Luck|Brought)/.test(label))).toBe(false);
+  const hardly = answered({ ...asked, happened, roll: { luck: 1e-9, echo: 1e-9 } });
+  expect(Math.abs(hardly.plateau.mean / even.plateau.mean - 1)).toBeLessThan(0.1);
+});
+
 test("OUTLOOK-64 known regulars come from the first session on", () => {
   const { sessions } = answered({ capacity: 30, regulars: 10 });
   // 10 × 0.65 and one newcomer
@@ -221,7 +230,7 @@ test("OUTLOOK-67 every problem of an outlook is told at once, at its place", () 
       capacity: 0,
       currency: "GBP",
       money: { yield: "-7.90", cost: "31.00" },
-      roll: { newcomers: -1, stays: 40, attends: 1, leaves: 0, alike: 1 },
+      roll: { newcomers: -1, stays: 40, attends: 1, leaves: 0, alike: 1, luck: 15, echo: -1 },
       season: [1, 2],
       dates: [],
       happened: [{ date: "2026-09-08", heads: -1 }],
@@ -237,6 +246,8 @@ test("OUTLOOK-67 every problem of an outlook is told at once, at its place", () 
     "share-certain at roll.attends",
     "share-certain at roll.leaves",
     "alike-out-of-range at roll.alike",
+    "share-out-of-range at roll.luck",
+    "share-out-of-range at roll.echo",
     "season-not-twelve at season",
     "ahead-none at dates",
     "count-out-of-range at happened[0].heads",

@@ -17,7 +17,9 @@ const rollSchema = z.object({
   luck: z
     .number()
     .default(0.15)
-    .describe("spread of a luck that all people of one evening share: 0.15 is 15 % more or fewer of them"),
+    .describe(
+      "spread of a luck that all people of one evening share: 0.15 is 15 % more or fewer of them, 0 none",
+    ),
   echo: z
     .number()
     .default(0.15)

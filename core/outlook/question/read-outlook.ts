@@ -80,8 +80,9 @@ function guessOf(
   older: boolean,
   opening: number | null,
 ): RollGuess {
-  const { luck } = roll;
-  const echo = opening === null || opening === 0 ? null : roll.echo;
+  // none is certain, and nothing to be learned
+  const luck = roll.luck === 0 ? null : roll.luck;
+  const echo = opening === null || opening === 0 || roll.echo === 0 ? null : roll.echo;
   if (!older && !roll.startedBefore) return { ...roll.rates, onRoll: null, echo, luck };
   const first = held.slice(0, 4).map(({ heads }) => heads);
   const seen = first.reduce((sum, heads) => sum + heads, 0) / Math.max(1, first.length);

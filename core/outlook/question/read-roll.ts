@@ -1,5 +1,5 @@
 import { bad, good, problem, type Result, together } from "#core/words";
-import { readCount, readMean } from "../read-count.ts";
+import { readCount, readMean, readShare } from "../read-count.ts";
 import type { Alike, RollRates } from "../roll/roll-rates.ts";
 import type { OutlookDocument } from "./outlook-document.ts";
 
@@ -13,7 +13,7 @@ export type RollRead = {
   readonly luck: number;
 };
 
-/** Problems: "mean-out-of-range", "share-certain", "alike-out-of-range", those of counts. */
+/** Problems: "mean-out-of-range", "share-out-of-range", "share-certain", "alike-out-of-range", those of counts. */
 export function readRoll({ roll, regulars, startedBefore, onRoll }: OutlookDocument): Result<RollRead> {
   const read = together({
     newcomers: readMean(roll.newcomers, "roll.newcomers", "newcomers a week", { least: 0.01, most: 200 }),
@@ -22,11 +22,8 @@ export function readRoll({ roll, regulars, startedBefore, onRoll }: OutlookDocum
     leaves: readOpenShare(roll.leaves, "roll.leaves", "who stop each week"),
     alike: readAlike(roll.alike),
     regulars: readCount(regulars, "regulars", "regulars", { least: 0, most: 2000 }),
-    luck: readMean(roll.luck, "roll.luck", "as the luck of an evening", { least: 0.01, most: 0.8 }),
-    echo: readMean(roll.echo, "roll.echo", "more newcomers for each at the opening", {
-      least: 0.01,
-      most: 5,
-    }),
+    luck: readShare(roll.luck, "roll.luck", "A luck of evenings", 0.8),
+    echo: readShare(roll.echo, "roll.echo", "An echo", 5),
     onRoll:
       onRoll === undefined
         ? good(null)
