@@ -58,6 +58,13 @@ export {
 export { compareWeeks, type ComparedWeekRow, type WeekComparison } from "./week-compare.ts";
 export { planChanges } from "./plan-changes.ts";
 export {
+  type ClassLeftOut,
+  type YearQuestion,
+  type YearQuestionInput,
+  yearPlanOf,
+  yearQuestion,
+} from "./year-question.ts";
+export {
   atMoneyPlan,
   moneyQuestion,
   type MoneyQuestion,

@@ -155,17 +155,21 @@ function saysOf({ practice, money }: MoneyQuestionInput, { dates, takings, hall 
   return `${count}, the last on ${last}; ${range} taken at each, ${words(hall)} for the hall`;
 }
 
-/** Problems of the money document by ids instead of positions: "work.plum.paid.days", "own.tuesday.perSession". */
+/**
+ * Problems of the money document by ids instead of positions: "work.plum.paid.days", "own.tuesday.perSession",
+ * "moves.insurance.amount".
+ */
 export function atMoneyPlan(
   problems: readonly Problem[],
   plan: MoneyPlan,
-  { work }: Pick<YearMoneyDocument, "work">,
+  { work, moves }: Pick<YearMoneyDocument, "work" | "moves">,
 ): readonly Problem[] {
+  const theirs = new Set(plan.work.map(({ id }) => id));
   return problems.map((problem) => {
-    const [, at = "", rest = ""] = /^work\[(\d+)\](.*)$/.exec(problem.place) ?? [];
-    const found = at === "" ? undefined : work[Number(at)];
-    if (found === undefined) return problem;
-    const list = plan.work.some(({ id }) => id === found.id) ? "work" : "own";
-    return { ...problem, place: `${list}.${found.id}${rest}` };
+    const [, list = "", at = "", rest = ""] = /^(work|moves)\[(\d+)\](.*)$/.exec(problem.place) ?? [];
+    const id = list === "moves" ? moves[Number(at)]?.id : list === "work" ? work[Number(at)]?.id : undefined;
+    if (id === undefined) return problem;
+    const start = list === "work" && !theirs.has(id) ? "own" : list;
+    return { ...problem, place: `${start}.${id}${rest}` };
   });
 }

@@ -28,9 +28,24 @@ const practice = createRoute({
 const practiceStart = createRoute({
   getParentRoute: () => practice,
   path: "/",
-  beforeLoad: ({ params }) => {
-    throw redirect({ to: "/practice/$practice/classes", params, replace: true });
+  beforeLoad: async ({ params }) => {
+    const { opensTonight } = await import("./tonight/opens-tonight.ts");
+    const tonight = await opensTonight(params.practice);
+    const to = tonight ? "/practice/$practice/tonight" : "/practice/$practice/classes";
+    throw redirect({ to, params, replace: true });
   },
+});
+
+const tonight = createRoute({
+  getParentRoute: () => practice,
+  path: "/tonight",
+  component: lazyRouteComponent(() => import("./tonight/tonight-page.tsx"), "TonightPage"),
+});
+
+const oneSession = createRoute({
+  getParentRoute: () => practice,
+  path: "/sessions/$id",
+  component: lazyRouteComponent(() => import("./tonight/session-page.tsx"), "SessionPage"),
 });
 
 const classes = createRoute({
@@ -97,6 +112,12 @@ const classHallSheet = createRoute({
   component: lazyRouteComponent(() => import("./papers/hall-sheet-page.tsx"), "ClassHallSheetPage"),
 });
 
+const money = createRoute({
+  getParentRoute: () => practice,
+  path: "/money",
+  component: lazyRouteComponent(() => import("./money/money-page.tsx"), "MoneyPage"),
+});
+
 const people = createRoute({
   getParentRoute: () => practice,
   path: "/people",
@@ -113,6 +134,8 @@ const tree = root.addChildren([
   start,
   practice.addChildren([
     practiceStart,
+    tonight,
+    oneSession,
     classes,
     oneClass,
     halls,
@@ -125,6 +148,7 @@ const tree = root.addChildren([
     hallSheet,
     classHallSheet,
     people,
+    money,
     week,
   ]),
 ]);

@@ -64,6 +64,7 @@ const workSchema = z.object({
 });
 
 const moveSchema = z.object({
+  id: z.string().optional(),
   name: z.string(),
   way: z.enum(["in", "out"]),
   amount,

@@ -2,6 +2,7 @@ import { useQuery } from "@tanstack/react-query";
 import { Link, Outlet, useParams } from "@tanstack/react-router";
 import { practiceQuery, ProblemsError } from "../api/practices.ts";
 import { useDelivery } from "../drafts/use-delivery.ts";
+import { useRecordDelivery } from "../record/use-record-delivery.ts";
 import { Foot } from "../parts/foot.tsx";
 import { Head } from "../parts/head.tsx";
 import { PageTitle } from "../parts/page-title.tsx";
@@ -12,10 +13,14 @@ export function PracticeShell() {
   const { practice } = useParams({ from: "/practice/$practice" });
   const asked = useQuery(practiceQuery(practice));
   useDelivery(practice);
+  useRecordDelivery(practice);
   return (
     <div className="sheet">
       <Head>
         <nav className="head-places" aria-label="Places">
+          <Link to="/practice/$practice/tonight" params={{ practice }}>
+            Tonight
+          </Link>
           <Link to="/practice/$practice/classes" params={{ practice }}>
             Classes
           </Link>
@@ -27,6 +32,9 @@ export function PracticeShell() {
           </Link>
           <Link to="/practice/$practice/people" params={{ practice }}>
             People
+          </Link>
+          <Link to="/practice/$practice/money" params={{ practice }}>
+            Money
           </Link>
         </nav>
         <p className="head-end">{asked.data?.value.practice.document.name}</p>
