@@ -45,6 +45,29 @@ export function recordStoreContract(kind: string, fresh: FreshStore<StoreWithRec
       ]);
     });
 
+    it("keeps several actions in one go, each on what the one before left", async () => {
+      const both = [
+        aCommit("action-one", { streams: [aWrite(tonight, 0)] }),
+        aCommit("action-two", { streams: [aWrite(tonight, 1)] }),
+      ];
+      expect(valueOf(await store.record.appendAll(both))).toBe("done");
+      expect(valueOf(await store.record.events("oriel", tonight)).map((it) => it.action)).toEqual([
+        "action-one",
+        "action-two",
+      ]);
+    });
+
+    it("keeps none of several when one was done before or a stream had moved", async () => {
+      await append(aCommit("action-one", { streams: [aWrite(tonight, 0)] }));
+      const fresh = aCommit("action-two", { streams: [aWrite("person/a", 0)] });
+      const before = aCommit("action-one", { streams: [aWrite(tonight, 0)] });
+      const late = aCommit("action-three", { streams: [aWrite(tonight, 5)] });
+      expect(valueOf(await store.record.appendAll([fresh, before]))).toBe("apart");
+      expect(valueOf(await store.record.appendAll([fresh, late]))).toBe("apart");
+      expect(await numbers(tonight, "person/a")).toEqual([1]);
+      expect(valueOf(await store.record.answered("oriel", "action-two", "asked"))).toBeUndefined();
+    });
+
     it("numbers the events of a stream on, and lets what it is listed under change", async () => {
       await append(aCommit("action-one", { streams: [aWrite(tonight, 0)] }));
       const moved = aWrite(tonight, 1, { sort: "2026-12-02", belongs: "" });

@@ -146,4 +146,10 @@ export type RecordStore = {
     asked: string,
   ): Promise<Result<{ readonly answer: unknown } | undefined>>;
   append(commit: RecordCommit): Promise<Result<Appended>>;
+  /**
+   * Several actions in their order, in one transaction: the numbers that one leaves are those that the next was
+   * decided on. "apart": nothing was changed, because one of them was done before or a stream had moved; do them
+   * one by one.
+   */
+  appendAll(commits: readonly RecordCommit[]): Promise<Result<"done" | "apart">>;
 };

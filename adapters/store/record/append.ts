@@ -33,6 +33,20 @@ export async function append(transaction: Target, commit: RecordCommit): Promise
   return good({ outcome: "done" });
 }
 
+/** Several actions one after another, as statements of one transaction; "apart" where one of them is not new. */
+export async function appendInTurn(
+  transaction: Target,
+  commits: readonly RecordCommit[],
+): Promise<Result<"done" | "apart">> {
+  for (const commit of commits) {
+    // oxlint-disable-next-line no-await-in-loop -- each stands on what the one before left
+    const appended = await append(transaction, commit);
+    if (!appended.ok) return appended;
+    if (appended.value.outcome !== "done") return good("apart");
+  }
+  return good("done");
+}
+
 async function note(transaction: Target, commit: RecordCommit): Promise<Result<Appended>> {
   const { practice, action, asked, answer, arrived } = commit;
   const noting = { practice, action, what: digestOf(asked), answer: textOf(answer), at: arrived };

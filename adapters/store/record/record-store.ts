@@ -3,7 +3,7 @@ import { good } from "#core/words";
 import { allOrNothing } from "../all-or-nothing.ts";
 import { type Ground, guarded } from "../ground.ts";
 import { answerBefore, digestOf } from "../note-action.ts";
-import { append } from "./append.ts";
+import { append, appendInTurn } from "./append.ts";
 import { readBalances, readPostings } from "./read-postings.ts";
 import { listStreams, readEvents, readStreams } from "./read-streams.ts";
 
@@ -32,6 +32,16 @@ export function recordStore(ground: Ground): RecordStore {
         );
         if (appended.ok && commit.erased.length > 0) ground.afterErasing?.();
         return appended;
+      }),
+    appendAll: (commits) =>
+      guarded(ground, async () => {
+        const done = await allOrNothing(
+          ground,
+          (transaction) => appendInTurn(transaction, commits),
+          (kept) => kept === "done",
+        );
+        if (done.ok && commits.some(({ erased }) => erased.length > 0)) ground.afterErasing?.();
+        return done;
       }),
   };
 }

@@ -27,7 +27,7 @@ export const coverSession = doing({
     const person = personFound(desk, asked.person);
     if (!person.ok) return person;
     const found = coverProblem(session.value, person.value, asked.hallAgrees);
-    return found === null ? covered(desk, asked, session.value, person.value) : bad(found);
+    return found === null ? covered(desk, asked, session.value) : bad(found);
   },
 });
 
@@ -48,7 +48,6 @@ function covered(
   desk: Desk,
   { session: id, person: by, fee }: z.output<typeof ask>,
   session: SessionState,
-  person: PersonState,
 ): Result<Told> {
   desk.tellSession(id, { kind: "covered", by, fee });
   if (fee > 0) {
@@ -57,7 +56,8 @@ function covered(
   }
   const what = sessionWords(session, desk.writer);
   return good({
-    says: [`${person.contact.name} takes ${what} for ${desk.writer.money(fee, session.currency)}.`],
+    // without her name, because answers are kept
+    says: [`Somebody else takes ${what}, for ${desk.writer.money(fee, session.currency)}.`],
   });
 }
 

@@ -1,0 +1,35 @@
+import type { KeptStream, RecordStore, StreamName } from "#app/ports";
+import { good, type Result } from "#core/words";
+import { deskWith, type Setting } from "./desk.ts";
+import { type DoAsk, doingOf } from "./doings/index.ts";
+
+/** Streams as they were read, or as actions decided since leave them; a name that is not there was asked for too. */
+export type Shelf = {
+  readonly streams: Map<StreamName, KeptStream>;
+  readonly asked: Set<StreamName>;
+};
+
+export function emptyShelf(): Shelf {
+  return { streams: new Map(), asked: new Set() };
+}
+
+/** Reads what an action needs, and what that shows to be needed, until nothing new is; what is there is not read. */
+export async function fetchNeeded(
+  shelf: Shelf,
+  store: RecordStore,
+  practice: string,
+  ask: DoAsk,
+  setting: Setting,
+): Promise<Result<null>> {
+  const doing = doingOf(ask);
+  for (;;) {
+    const known = deskWith([...shelf.streams.values()], shelf.asked, setting).desk;
+    const missing = [...new Set(doing.needs(ask, known))].filter((name) => !shelf.asked.has(name));
+    if (missing.length === 0) return good(null);
+    // oxlint-disable-next-line no-await-in-loop -- what is read says what is to be read next
+    const more = await store.streams(practice, missing);
+    if (!more.ok) return more;
+    for (const name of missing) shelf.asked.add(name);
+    for (const it of more.value) shelf.streams.set(it.stream, it);
+  }
+}
