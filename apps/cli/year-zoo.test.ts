@@ -49,9 +49,18 @@ const calendars = {
 const zoo = join(import.meta.dirname, "zoo");
 const golden = join(import.meta.dirname, "golden");
 
+const names = (kind: string): readonly string[] =>
+  readdirSync(join(zoo, kind)).map((it) => it.replace(/\.\w+$/, ""));
+const option = (file: string): string => `tithe-barn=${file}`;
+const told = async (value: string) =>
+  inTerminal(["year", "year-marlsford.json", "--hall-calendar", value], { folder: golden });
+
+const inBank = async (input: unknown): Promise<number> => {
+  const seen = await inTerminal(["year", "-", "--json"], { input: JSON.stringify(input) });
+  return Number(JSON.parse(seen.out).money.months.at(-1).end.middle);
+};
+
 it("every file of the zoo is in the list, and the other way round", () => {
-  const names = (kind: string): readonly string[] =>
-    readdirSync(join(zoo, kind)).map((it) => it.replace(/\.\w+$/, ""));
   expect(names("year").toSorted()).toEqual(Object.keys(years).toSorted());
   expect(names("hall-calendar").toSorted()).toEqual(Object.keys(calendars).toSorted());
 });
@@ -67,10 +76,6 @@ describe("every ugly year", () => {
 });
 
 describe("every ugly calendar of a hall", () => {
-  const option = (file: string): string => `tithe-barn=${file}`;
-  const told = async (value: string) =>
-    inTerminal(["year", "year-marlsford.json", "--hall-calendar", value], { folder: golden });
-
   it.each(Object.entries(calendars))("%s is told as %s", async (name, code) => {
     const seen = await told(option(join(zoo, "hall-calendar", `${name}.ics`)));
     expect(seen).toMatchObject({ code: 2, out: "" });
@@ -122,10 +127,6 @@ describe("what a year writes", () => {
 
 it("the money of a class takes its dates from the calendar: without Tuesdays it has no takings of them", async () => {
   const file = JSON.parse(readFileSync(join(golden, "year-marlsford.json"), "utf8"));
-  const inBank = async (input: unknown): Promise<number> => {
-    const seen = await inTerminal(["year", "-", "--json"], { input: JSON.stringify(input) });
-    return Number(JSON.parse(seen.out).money.months.at(-1).end.middle);
-  };
   const closed = structuredClone(file);
   closed.calendar.halls[0].closed.days = [{ from: "2026-09-08", until: "2026-09-08", why: "leak" }];
   // one Tuesday less: takings of 92.00 and a hall of 31.00

@@ -130,6 +130,12 @@ const week = createRoute({
   component: lazyRouteComponent(() => import("./week/week-page.tsx"), "WeekPage"),
 });
 
+const year = createRoute({
+  getParentRoute: () => practice,
+  path: "/year",
+  component: lazyRouteComponent(() => import("./year/year-page.tsx"), "YearPage"),
+});
+
 const tree = root.addChildren([
   start,
   practice.addChildren([
@@ -150,6 +156,7 @@ const tree = root.addChildren([
     people,
     money,
     week,
+    year,
   ]),
 ]);
 
