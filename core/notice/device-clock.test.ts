@@ -8,6 +8,7 @@ test("NOTICE-6 a clock two minutes out is let be; more is noticed", () => {
     off: false,
     sentence: "",
   });
+  expect(deviceClock({ deviceSent: "2026-11-24T18:32:01Z", serverReceived: received }).off).toBe(true);
   expect(deviceClock({ deviceSent: "2026-11-24T17:29:30Z", serverReceived: received })).toMatchObject({
     offsetSeconds: -3630,
     off: true,

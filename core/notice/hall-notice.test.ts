@@ -50,6 +50,20 @@ test("NOTICE-20 with less notice than the last step all is charged, and it gets 
   expect(() => hallNotice({ ...asked, schedule: [{ daysBefore: 7, percentBack: 101 }] }, uk)).toThrow("101");
 });
 
+test("NOTICE-20 the last free day is the latest of those at which all comes back; half a coin goes to the hall", () => {
+  const schedule = [
+    { daysBefore: 28, percentBack: 100 },
+    { daysBefore: 21, percentBack: 100 },
+    { daysBefore: 0, percentBack: 50 },
+  ];
+  expect(hallNotice({ ...asked, schedule }, uk).lastFreeDay).toBe("2026-11-19");
+  // half of 27.01 is 13.505
+  expect(hallNotice({ ...asked, hire: 2701, made: "2026-11-13T08:00:00Z" }, uk)).toMatchObject({
+    charged: 1351,
+    back: 1350,
+  });
+});
+
 test("NOTICE-20 days are counted in the hall's zone: at 23:30 in Chicago it is still that day", () => {
   // 12 November 23:30 CST is 13 November 05:30 UTC
   const found = hallNotice(

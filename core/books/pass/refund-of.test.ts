@@ -2,6 +2,7 @@ import { plainWriter } from "#core/words";
 import { expect, test } from "vitest";
 import { passAfter } from "./pass-after.ts";
 import type { PassEvent, PassSold } from "./pass-event.ts";
+import type { PassState } from "./pass-state.ts";
 import { refundOf } from "./refund-of.ts";
 
 const uk = plainWriter("en-GB");
@@ -103,6 +104,21 @@ test("BOOKS-31 the written rule never asks for money: nine classes at 10.00 are 
   expect([byRule?.amount, byShares.amount, suggested.amount]).toEqual([0, 850, 850]);
 });
 
+test("BOOKS-31 what went back before counts against the written rule", () => {
+  const state = passAfter([
+    tenPass,
+    ...used("s1", "s2"),
+    { kind: "refunded", on: "2026-10-06", classes: 2, amount: 1700, how: "cash" },
+  ]);
+  const { byRule } = refundOf(state, { classes: 6, on: "2026-12-01" }, uk);
+  // 85.00 − 2 × 10.00 − 17.00 = 48.00
+  expect(byRule?.amount).toBe(4800);
+  expect(byRule?.working.map(({ label, amount }) => [label, amount])).toContainEqual([
+    "Less what went back before",
+    "-17.00",
+  ]);
+});
+
 test("BOOKS-31 a rule that gives more than equal shares stands, since it was promised", () => {
   const kind = { ...tenPass, terms: { ...tenPass.terms, perClassOnRefund: 500 } };
   const found = refundOf(passAfter([kind, ...used("s1", "s2")]), { classes: 8, on: "2026-12-01" }, uk);
@@ -135,4 +151,15 @@ test("BOOKS-33 no more goes back than came in: after 50.00 back for one class, 3
   expect(byShares).toMatchObject({ amount: 3500, paidOut: 3500 });
   expect(byShares.working.at(-1)?.amount).toBe("35.00");
   expect(() => refundOf(state, { classes: 10, on: "2026-12-01" }, uk)).toThrow("10 given back of 9");
+});
+
+function early(state: PassState, on: string): number {
+  const { sentences } = refundOf(state, { classes: 1, on }, uk);
+  return sentences.filter((it) => it.startsWith("It was sold")).length;
+}
+
+test("BOOKS-33 the caution of the first days stands on the fourteenth day and not on the fifteenth; a block has dates", () => {
+  const state = passAfter([tenPass]);
+  expect([early(state, "2026-09-22"), early(state, "2026-09-23")]).toEqual([1, 0]);
+  expect(early(passAfter([block]), "2026-09-08")).toBe(0);
 });

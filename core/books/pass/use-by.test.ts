@@ -77,7 +77,11 @@ test("BOOKS-21 a closure moves a pass that was good that day, and neither a paus
   expect(movedByClosure(state, closed)).toBe(true);
   expect(movedByClosure(state, { ...closed, class: "saturday" })).toBe(false);
   expect(movedByClosure(state, { ...closed, date: "2026-11-10" })).toBe(false);
+  // the last day of the pass still counts, and the first of a pause is in it
+  expect(movedByClosure(state, { ...closed, date: "2026-11-03" })).toBe(true);
   expect(movedByClosure(passAfter([sold, paused]), closed)).toBe(false);
+  expect(movedByClosure(passAfter([sold, paused]), { ...closed, date: "2026-09-20" })).toBe(false);
+  expect(movedByClosure(passAfter([sold, paused]), { ...closed, date: "2026-09-19" })).toBe(true);
   expect(movedByClosure(passAfter([sold, used]), closed)).toBe(false);
   expect(
     movedByClosure(

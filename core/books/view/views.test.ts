@@ -160,6 +160,11 @@ test("BOOKS-43 a day's takings by means; what is only moved, put in or spent is 
     ],
     total: 9500,
   });
+  // card takings on their way to the bank, less the fee: moved, and not paid out
+  expect(takingsOf(lines, "2026-04-02", "GBP").means).toEqual([
+    { means: "card", taken: 0, givenBack: 0, paidOut: 0, moved: -1000 },
+    { means: "bank", taken: 0, givenBack: 0, paidOut: 0, moved: 980 },
+  ]);
   expect(takingsOf(lines, "2026-05-05", "GBP")).toMatchObject({
     means: [{ means: "bank", givenBack: 4500 }],
     total: -4500,
@@ -202,6 +207,16 @@ test("BOOKS-70 the tax year until 5 April counts the whole pass and no studio cl
     cashDifferences: -50,
     left: -7250,
   });
+});
+
+function receivedIn(from: string, until: string): number {
+  return yearEnd(lines, { from, until, currency: "GBP" }).incomeTotal;
+}
+
+test("BOOKS-70 both dates belong to the year", () => {
+  expect(receivedIn("2026-03-31", "2026-03-31")).toBe(9500);
+  expect(receivedIn("2026-04-01", "2026-05-04")).toBe(0);
+  expect(receivedIn("2026-05-05", "2026-05-05")).toBe(-4500);
 });
 
 test("BOOKS-71 over all years the cash basis is the money in her hand, and what she put in herself", () => {
