@@ -70,5 +70,25 @@ export function recordRaceContract(kind: string, fresh: FreshStore<StoreWithReco
       }
       expect(await numbers(...names)).toEqual([20, 20, 20]);
     });
+
+    it("let one of two rows of actions be kept, and the other not at all", async () => {
+      await append(aCommit("action-one", { streams: [aWrite(tonight, 0), aWrite("person/a", 0)] }));
+      for (let from = 1; from < 20; from += 2) {
+        const row = (who: string) => [
+          aCommit(`first-${from}-${who}`, { streams: [aWrite("person/a", from), aWrite(tonight, from)] }),
+          aCommit(`second-${from}-${who}`, {
+            streams: [aWrite(tonight, from + 1), aWrite("person/a", from + 1)],
+          }),
+        ];
+        const done = await Promise.all([
+          store.record.appendAll(row("here")),
+          other.record.appendAll(row("there")),
+        ]);
+        expect(done.map(valueOf).sort()).toEqual(["apart", "done"]);
+      }
+      // 1 + 10 rows of 2
+      expect(await numbers(tonight, "person/a")).toEqual([21, 21]);
+      expect(valueOf(await store.record.events("oriel", tonight))).toHaveLength(21);
+    });
   });
 }

@@ -57,6 +57,30 @@ export function recordStoreContract(kind: string, fresh: FreshStore<StoreWithRec
       ]);
     });
 
+    it("keeps with several actions all that each of them does, and does not erase among them", async () => {
+      const sold = { postings: aSale(1000, "2026-12-01", tonight) };
+      const both = [
+        aCommit("action-one", {
+          streams: [aWrite("person/ana-1", 0)],
+          ...sold,
+          sealed: [{ person: "ana-1", text: "a" }],
+        }),
+        aCommit("action-two", {
+          streams: [aWrite(tonight, 0)],
+          ...sold,
+          sealed: [{ person: "ana-1", text: "b" }],
+        }),
+      ];
+      expect(valueOf(await store.record.appendAll(both))).toBe("done");
+      expect(await balancesOf(store)).toEqual({ cash: 2000, "income/singles": -2000 });
+      expect(valueOf(await store.record.sealed("oriel", "ana-1"))).toBe("b");
+      const gone = aCommit("action-three", { streams: [aWrite("person/ana-1", 1)], erased: ["ana-1"] });
+      expect(valueOf(await store.record.appendAll([gone]))).toBe("apart");
+      expect(await numbers("person/ana-1")).toEqual([1]);
+      const nowhere = both.map((it) => ({ ...it, practice: "ines" }));
+      expect(codesOf(await store.record.appendAll(nowhere))).toEqual(["not-found"]);
+    });
+
     it("keeps none of several when one was done before or a stream had moved", async () => {
       await append(aCommit("action-one", { streams: [aWrite(tonight, 0)] }));
       const fresh = aCommit("action-two", { streams: [aWrite("person/a", 0)] });

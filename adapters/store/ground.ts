@@ -1,6 +1,6 @@
 import { setTimeout as pause } from "node:timers/promises";
 import { bad, type Problem, type Result } from "#core/words";
-import type { ControlledTransaction, Kysely, Transaction } from "kysely";
+import type { ControlledTransaction, Kysely, RawBuilder, Transaction } from "kysely";
 import type { Tables } from "./tables.ts";
 
 /** What the SQL store must be told about the database under it. */
@@ -19,6 +19,8 @@ export type Ground = {
   readonly pauseBeforeNext: (error: unknown, tries: number) => number | null;
   /** lets go what the database still holds of rows that were erased, where that is not done by itself */
   readonly afterErasing?: () => void;
+  /** after a text: that it is compared byte by byte, as the columns of keys are */
+  readonly asBytes: RawBuilder<unknown>;
   /** ISO 8601 instant, UTC */
   readonly now: () => string;
 };

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync } from "node:fs";
 import { dirname } from "node:path";
 import { bad, good, type Result } from "#core/words";
 import Database from "better-sqlite3";
-import { Kysely, SqliteDialect } from "kysely";
+import { Kysely, SqliteDialect, sql } from "kysely";
 import { checkFile, checkWritable } from "./check-file.ts";
 import { createFile } from "./create-file.ts";
 import { newestVersion } from "./migrations.ts";
@@ -57,6 +57,7 @@ export function storeOver(
     pauseBeforeNext: (error, tries) => (isBusy(error) && tries < mostTries ? 10 * tries : null),
     // the log still has the pages as they were before; while another program reads it, it empties at the next one
     afterErasing: () => connection.pragma("wal_checkpoint(truncate)"),
+    asBytes: sql`collate binary`,
     now: options.now,
   });
 }

@@ -1,5 +1,5 @@
 import { bad, good, type Result } from "#core/words";
-import { Kysely, PostgresDialect } from "kysely";
+import { Kysely, PostgresDialect, sql } from "kysely";
 import type { Pool } from "pg";
 import { sqlStore, type WholeStore } from "../sql-store.ts";
 import type { Tables } from "../tables.ts";
@@ -50,6 +50,7 @@ function postgresStoreOver(database: Kysely<Tables>, where: string, now: () => s
       database.transaction().setIsolationLevel("repeatable read").setAccessMode("read only").execute(work),
     problemOf: (error) => postgresProblem(error, where),
     pauseBeforeNext,
+    asBytes: sql`collate "C"`,
     now,
   });
 }

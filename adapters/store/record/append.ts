@@ -29,22 +29,8 @@ export async function append(transaction: Target, commit: RecordCommit): Promise
   );
   await insertInParts(transaction, "posting", postingRows(commit));
   for (const person of commit.erased) await erase(transaction, commit, person);
-  for (const { person, text } of commit.sealed) await seal(transaction, commit.practice, person, text);
+  for (const { person, text } of commit.sealed) await sealNote(transaction, commit.practice, person, text);
   return good({ outcome: "done" });
-}
-
-/** Several actions one after another, as statements of one transaction; "apart" where one of them is not new. */
-export async function appendInTurn(
-  transaction: Target,
-  commits: readonly RecordCommit[],
-): Promise<Result<"done" | "apart">> {
-  for (const commit of commits) {
-    // oxlint-disable-next-line no-await-in-loop -- each stands on what the one before left
-    const appended = await append(transaction, commit);
-    if (!appended.ok) return appended;
-    if (appended.value.outcome !== "done") return good("apart");
-  }
-  return good("done");
 }
 
 async function note(transaction: Target, commit: RecordCommit): Promise<Result<Appended>> {
@@ -95,7 +81,11 @@ async function move(transaction: Target, { practice }: RecordCommit, write: Stre
   return done.numUpdatedRows;
 }
 
-function eventRows(commit: RecordCommit, { stream, from, events }: StreamWrite): readonly Tables["event"][] {
+/** Events get the numbers after that which the stream was read at. */
+export function eventRows(
+  commit: RecordCommit,
+  { stream, from, events }: StreamWrite,
+): readonly Tables["event"][] {
   const { practice, action, made, arrived, by: actor } = commit;
   return events.map((body, index) => {
     const number = from + index + 1;
@@ -111,10 +101,11 @@ async function erase(transaction: Target, { practice, action }: RecordCommit, pe
     .where("stream", "=", `person/${person}`)
     .where("action", "<>", action)
     .execute();
-  await seal(transaction, practice, person, null);
+  await sealNote(transaction, practice, person, null);
 }
 
-async function seal(
+/** A sealed note replaces the one before; null removes it. */
+export async function sealNote(
   transaction: Target,
   practice: string,
   person: string,
@@ -145,6 +136,6 @@ async function practiceIsThere(transaction: Target, practice: string): Promise<b
 }
 
 /** Undefined has no JSON, and a column takes no undefined. */
-function textOf(value: unknown): string {
+export function textOf(value: unknown): string {
   return JSON.stringify(value ?? null);
 }

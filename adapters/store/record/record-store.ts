@@ -3,7 +3,8 @@ import { good } from "#core/words";
 import { allOrNothing } from "../all-or-nothing.ts";
 import { type Ground, guarded } from "../ground.ts";
 import { answerBefore, digestOf } from "../note-action.ts";
-import { append, appendInTurn } from "./append.ts";
+import { append } from "./append.ts";
+import { appendAll } from "./append-all.ts";
 import { readBalances, readPostings } from "./read-postings.ts";
 import { listStreams, readEvents, readStreams } from "./read-streams.ts";
 
@@ -34,15 +35,13 @@ export function recordStore(ground: Ground): RecordStore {
         return appended;
       }),
     appendAll: (commits) =>
-      guarded(ground, async () => {
-        const done = await allOrNothing(
+      guarded(ground, () =>
+        allOrNothing(
           ground,
-          (transaction) => appendInTurn(transaction, commits),
+          (transaction) => appendAll(transaction, commits, ground.asBytes),
           (kept) => kept === "done",
-        );
-        if (done.ok && commits.some(({ erased }) => erased.length > 0)) ground.afterErasing?.();
-        return done;
-      }),
+        ),
+      ),
   };
 }
 
