@@ -91,7 +91,12 @@ function learnedSentence({ sessionsHeld }: OutlookJson): string {
   return `Learned from ${sessions} and from your guesses, which weigh as much as four weeks.`;
 }
 
-function openingSentences({ opening }: OutlookJson): readonly string[] {
+function openingSentences({ opening, opensTo }: OutlookJson): readonly string[] {
+  if (opensTo !== null) {
+    return [
+      `The first session is taken for the opening, to which about ${peopleWords(opensTo)} come by what you wrote there.`,
+    ];
+  }
   if (opening === null || opening === 0) return [];
   return [
     `The first session is taken as the opening: its ${peopleWords(opening)} may stay, but say nothing of how many are new in an ordinary week. If the class ran before it, say so among your guesses.`,

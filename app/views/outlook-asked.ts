@@ -1,4 +1,4 @@
-import { classAnswer, classOutlookQuestion, teachingDates } from "#core/class";
+import { classAnswer, classOutlookQuestion, outlookFigure, teachingDates } from "#core/class";
 import type { OutlookDocumentInput, OutlookJson } from "#core/outlook";
 import type { EveningAnswer } from "#core/price";
 import { currencyDigits, type Locale, moneyText, type Problem } from "#core/words";
@@ -21,8 +21,15 @@ export type OutlookAsked =
   | Missing
   | Unsound;
 
-/** A class, its hall and its record as one question, with its answer; without prices heads are answered alone. */
-export function outlookAsked(input: OutlookSheetInput, ask: AskOutlook): OutlookAsked {
+/**
+ * A class, its hall and its record as one question, with its answer; without prices heads are answered alone. So many
+ * may be accepted for an opening, where that is worked out.
+ */
+export function outlookAsked(
+  input: OutlookSheetInput,
+  ask: AskOutlook,
+  accepted: number | null,
+): OutlookAsked {
   const places = input.capacity?.capacity ?? input.happened.capacity ?? null;
   if (places === null) {
     return missing(
@@ -31,9 +38,20 @@ export function outlookAsked(input: OutlookSheetInput, ask: AskOutlook): Outlook
     );
   }
   const priced = pricedEvening(input);
-  const read = ask(questionOf(input, places, priced));
+  const read = ask({ ...questionOf(input, places, priced), ...openingAhead(input, accepted) });
   if (!read.ok) return unsound(read.problems.map((it) => atTheRecord(it, input.practice.locale)));
   return { kind: "ready", json: read.value.json, priced, places };
+}
+
+/** An opening that she wrote something about and that has not been, nor any session: those of all accepted who come. */
+function openingAhead(
+  { document, happened }: OutlookSheetInput,
+  accepted: number | null,
+): Pick<OutlookDocumentInput, "opening"> {
+  const { opening } = document.outlook ?? {};
+  if (accepted === null || opening === undefined || opening.happened !== undefined) return {};
+  if (happened.sessions.some(({ cancelled }) => cancelled !== true)) return {};
+  return { opening: accepted * outlookFigure(document, "opening.turnUp") };
 }
 
 function pricedEvening({ document, practice, hall, today }: OutlookSheetInput): Priced {

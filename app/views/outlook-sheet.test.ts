@@ -93,6 +93,22 @@ test("a class that grows is kept, with reasons in money and a firm word after te
   expect(says(going)).toContain("Learned from 11 sessions");
 });
 
+test("an opening that was planned and has not been is the first session ahead; without a plan it is an ordinary week", () => {
+  const none: HappenedDocument = { capacity: 12, sessions: [] };
+  const planned = { ...tuesdays, outlook: { opening: { turnUp: 0.6 } } };
+  const { going } = sheet({ document: planned, happened: none });
+  // 15 are accepted, 0.6 of them come
+  expect(says(going)).toContain("taken for the opening, to which about 9 people come");
+  expect(going.kind === "ready" && going.ahead[0]?.mean).toBeGreaterThan(7);
+  const { going: ordinary } = sheet({ happened: none });
+  expect(says(ordinary)).not.toContain("opening");
+  const over = { ...tuesdays, outlook: { opening: { happened: { accepted: 15, came: 8 } } } };
+  expect(says(sheet({ document: over, happened: none }).going)).not.toContain("opening");
+  expect(says(sheet({ document: planned }).going)).toContain(
+    "The first session is taken as the opening: its 6 people",
+  );
+});
+
 test("under four sessions nothing is advised, and that is said", () => {
   const { next } = sheet({ happened: sessionsOf([6, 7, 8], 10) });
   expect(says(next)).toMatch(

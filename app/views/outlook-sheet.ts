@@ -36,9 +36,10 @@ export type OutlookSheet = {
 
 /** Works the parts out; pure. Learning from the record takes some tenths of a second: ask for it beside the page. */
 export function outlookSheet(input: OutlookSheetInput, ask: AskOutlook): OutlookSheet {
-  const asked = outlookAsked(input, ask);
+  const opening = openingPart(input);
+  const asked = outlookAsked(input, ask, opening.kind === "ready" ? opening.accept : null);
   return {
-    opening: openingPart(input),
+    opening,
     demand: demandPart(input),
     going: goingPart(input, asked),
     next: nextPart(input, asked),

@@ -18,6 +18,8 @@ export type RollQuestion = {
   /** regulars who are known to be there before the first session */
   readonly before: readonly RegularsBefore[];
   readonly record: RollRecord;
+  /** people expected to an opening, where the first session lies ahead and is one; none when left out */
+  readonly opensTo?: number;
 };
 
 export type LearnedRate = { readonly mean: number; readonly low: number; readonly high: number };
@@ -136,11 +138,8 @@ function logChanceOf(count: number, mean: number, luck: number): number {
 }
 
 /** The sessions recorded and those ahead as one plan of the roll. */
-export function planOf(
-  { alike, before, record, guess }: RollQuestion,
-  draw: RollDraw,
-  ahead: readonly number[],
-): RollPlan {
+export function planOf(question: RollQuestion, draw: RollDraw, ahead: readonly number[]): RollPlan {
+  const { alike, before, record, guess } = question;
   const uncertain = guess.onRoll === null ? [] : [{ people: draw.onRoll, weeks: 0, known: false }];
   return {
     alike,
@@ -148,11 +147,22 @@ export function planOf(
     before: [...before, ...uncertain],
     seasons: [...record.seasons, ...ahead],
     newcomers: [...record.newcomers, ...ahead.map(() => null)],
-    more: record.opening === null ? [] : echoOf(draw.echo * record.opening),
+    more: moreOf(question, draw, ahead),
   };
 }
 
-/** Friends of those who were there, and who could not come the first time: at the second session, half at the third. */
-function echoOf(people: number): readonly number[] {
-  return [0, people, people / 2];
+/**
+ * Who comes beyond an ordinary week: to an opening ahead as many as are expected; after an opening friends of those who
+ * were there, and who could not come the first time: at the second session, half at the third.
+ */
+function moreOf(
+  { record, opensTo }: RollQuestion,
+  draw: RollDraw,
+  ahead: readonly number[],
+): readonly number[] {
+  const begun = record.seen.length > 0;
+  const opening = begun ? record.opening : (opensTo ?? null);
+  if (opening === null) return [];
+  const first = begun ? 0 : opening - draw.newcomers * (ahead[0] ?? 1);
+  return [first, draw.echo * opening, (draw.echo * opening) / 2];
 }

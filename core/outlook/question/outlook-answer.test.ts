@@ -126,6 +126,25 @@ test("OUTLOOK-63 August is not failure: the same heads in August promise more th
   expect(august.plateau.mean).toBeGreaterThan(1.2 * october.plateau.mean);
 });
 
+test("OUTLOOK-43 an opening ahead brings its people, of whom some stay; with a record it is of no use", () => {
+  const [plain, opened] = [undefined, 9].map((opening) =>
+    answered({ capacity: 30, sessionsAhead: 12, opening, roll: { luck: 0 } }),
+  );
+  const meanOf = (json: typeof plain, at: number): number => json?.sessions[at]?.heads.mean ?? 0;
+  // nine instead of one; a week later 8 more of them have stayed with 0.4 × 0.98 and come with 0.65, and 0.15 × 9 echo
+  expect(meanOf(opened, 0)).toBeCloseTo(9, 1);
+  expect(meanOf(opened, 1) - meanOf(plain, 1)).toBeCloseTo(8 * 0.4 * 0.98 * 0.65 + 1.35, 0);
+  expect(opened?.opensTo).toBe(9);
+  expect(opened?.sentences).toContain(
+    "The first session ahead is the opening, to which about 9 are expected.",
+  );
+  // the ordinary week after two years is the same
+  expect(Math.abs((opened?.plateau.mean ?? 0) / (plain?.plateau.mean ?? 1) - 1)).toBeLessThan(0.1);
+  const begun = answered({ capacity: 30, opening: 9, happened: weeks(4, 3) });
+  expect([begun.opensTo, begun.opening]).toEqual([null, 4]);
+  expect(problemsOf({ capacity: 30, opening: -1 })).toEqual(["mean-out-of-range at opening"]);
+});
+
 test("OUTLOOK-39 a luck of nought is none, and the least of it is answered", () => {
   const happened = weeks(5, 6, 4, 7, 5, 6);
   const even = answered({ ...asked, happened, roll: { luck: 0, echo: 0 } });

@@ -55,6 +55,10 @@ export const outlookDocumentSchema = z
       .boolean()
       .default(false)
       .describe("the class ran before the first session recorded, and nobody knows with how many regulars"),
+    opening: z
+      .number()
+      .optional()
+      .describe("people expected to the opening, where it is the first session ahead; of no use after it"),
     onRoll: z.number().optional().describe("a guess of those regulars, where the class ran before"),
     season: z
       .array(z.number())

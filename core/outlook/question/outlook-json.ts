@@ -29,6 +29,8 @@ export type OutlookJson = {
   readonly sessionsHeld: number;
   /** who came to the first session because the class was new; null where it was not */
   readonly opening: number | null;
+  /** people expected to the first session ahead, where that is the opening; null where it is not */
+  readonly opensTo: number | null;
   readonly rates: Readonly<Record<keyof RollRates, LearnedRate>>;
   /** the spread of a luck about 1 that all people of one evening share */
   readonly luck: LearnedRate;
@@ -86,6 +88,7 @@ export function outlookJson(
     sentences: told.sentences,
     sessionsHeld: outlook.held.length + outlook.older,
     opening: outlook.roll.record.opening,
+    opensTo: outlook.roll.opensTo ?? null,
     rates: learned.rates,
     luck: learned.luck,
     plateau: learned.plateau,

@@ -104,6 +104,11 @@ function learnedSentence({ held, older }: Outlook, { learned }: OutlookFound): s
 }
 
 function openingSentences({ roll }: Outlook): readonly string[] {
+  if (roll.opensTo !== undefined) {
+    return [
+      `The first session ahead is the opening, to which about ${shortDecimal(roll.opensTo)} are expected.`,
+    ];
+  }
   const { opening } = roll.record;
   if (opening === null || opening === 0) return [];
   const people = opening === 1 ? "1 person" : `${opening} people`;

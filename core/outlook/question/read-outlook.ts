@@ -37,6 +37,7 @@ export function readOutlook(document: OutlookDocument): Result<Outlook> {
     (date) => date === null || last === undefined || date.since(last).days > 0,
   );
   if (ahead.length === 0) return bad(allOver());
+  const opensTo = held.length === 0 && !roll.startedBefore ? roll.opensTo : null;
   const latest = held.slice(-MOST_LEARNED);
   const older = held.length - latest.length;
   const record = rollRecord(
@@ -53,10 +54,11 @@ export function readOutlook(document: OutlookDocument): Result<Outlook> {
     season: season.kind,
     guesses: document.guesses,
     roll: {
-      guess: guessOf(roll, latest, older > 0, record.opening),
+      guess: guessOf(roll, latest, older > 0, record.opening ?? opensTo),
       alike: roll.alike,
       before: older === 0 && roll.regulars > 0 ? [{ people: roll.regulars, weeks: 0, known: true }] : [],
       record,
+      ...(opensTo === null ? {} : { opensTo }),
     },
     ahead: ahead.map(
       (date): DatedSession => ({

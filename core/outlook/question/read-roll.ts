@@ -10,11 +10,19 @@ export type RollRead = {
   readonly startedBefore: boolean;
   readonly onRoll: number | null;
   readonly echo: number;
+  /** people expected to an opening ahead */
+  readonly opensTo: number | null;
   readonly luck: number;
 };
 
 /** Problems: "mean-out-of-range", "share-out-of-range", "share-certain", "alike-out-of-range", those of counts. */
-export function readRoll({ roll, regulars, startedBefore, onRoll }: OutlookDocument): Result<RollRead> {
+export function readRoll({
+  roll,
+  regulars,
+  startedBefore,
+  onRoll,
+  opening,
+}: OutlookDocument): Result<RollRead> {
   const read = together({
     newcomers: readMean(roll.newcomers, "roll.newcomers", "newcomers a week", { least: 0.01, most: 200 }),
     stays: readOpenShare(roll.stays, "roll.stays", "who stay"),
@@ -24,6 +32,10 @@ export function readRoll({ roll, regulars, startedBefore, onRoll }: OutlookDocum
     regulars: readCount(regulars, "regulars", "regulars", { least: 0, most: 2000 }),
     luck: readShare(roll.luck, "roll.luck", "A luck of evenings", 0.8),
     echo: readShare(roll.echo, "roll.echo", "An echo", 5),
+    opensTo:
+      opening === undefined
+        ? good(null)
+        : readMean(opening, "opening", "people at the opening", { least: 0, most: 1000 }),
     onRoll:
       onRoll === undefined
         ? good(null)
