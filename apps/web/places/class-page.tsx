@@ -11,6 +11,7 @@ import { DeleteButton } from "../parts/delete-button.tsx";
 import { ExportButton, fileNameOf } from "../parts/files.tsx";
 import { PageTitle } from "../parts/page-title.tsx";
 import { SaveBar } from "../parts/save-bar.tsx";
+import { DatesPart } from "../tonight/dates-part.tsx";
 import { nameOr } from "./hall-name.ts";
 import { NothingHere } from "./nothing-here.tsx";
 
@@ -53,6 +54,7 @@ export function ClassPage() {
         hall={hall}
         happened={happened}
       />
+      <DatesPart practiceId={id} id={one} document={draft.document} />
       <section className="part no-print" aria-label="Keep or delete">
         <p className="row">
           <ExportButton

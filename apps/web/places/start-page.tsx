@@ -48,7 +48,7 @@ function Practices() {
         <ul className="list-plain ledger">
           {practices.map(({ id, document }) => (
             <li key={id} className="row">
-              <Link to="/practice/$practice/classes" params={{ practice: id }}>
+              <Link to="/practice/$practice" params={{ practice: id }}>
                 {document.name}
               </Link>
               <span className="small soft">

@@ -1,0 +1,138 @@
+import { paidFor, type SessionState } from "#core/roll";
+import type { Locale } from "#core/words";
+import { useCallback, useMemo, useState } from "react";
+import { PageTitle } from "../parts/page-title.tsx";
+import type { RecordOpen } from "../record/use-record.ts";
+import { CloseRegister } from "./close-register.tsx";
+import { HeadCount } from "./head-count.tsx";
+import { PlaceForm } from "./place-form.tsx";
+import { PlaceMore } from "./place-more.tsx";
+import { PrintRegister } from "./print-register.tsx";
+import { ReachBar } from "./reach-bar.tsx";
+import { type RegisterHere, useRun, useWriter } from "./register-here.ts";
+import { RegisterList } from "./register-list.tsx";
+import { nameOf, registerRows, type RegisterRow } from "./register-rows.ts";
+import { TakingsPart } from "./takings-part.tsx";
+import { markedSentence, tonightSentence } from "./tonight-sentence.ts";
+import { UnsettledPart } from "./unsettled-part.tsx";
+import { useMarks } from "./use-marks.ts";
+import { WaitingPart } from "./waiting-part.tsx";
+
+type Props = {
+  readonly practiceId: string;
+  readonly id: string;
+  readonly session: SessionState;
+  readonly hall: string | null;
+  readonly record: RecordOpen;
+  readonly locale: Locale;
+  readonly now: string;
+  readonly title: string;
+};
+
+/** What is open over the register. */
+export type Over = "walk in" | "book" | "heads" | "close" | { readonly place: string } | null;
+
+/** One session with everybody in it: the answer first, then the register, then what follows from it. */
+export function SessionRegister({ hall, title, ...given }: Props) {
+  const { id, session, record, practiceId } = given;
+  const writer = useWriter(given.locale);
+  const here: RegisterHere = { ...given, writer, ...useRun(record) };
+  const rows = useMemo(
+    () => registerRows(id, session, record.look, writer),
+    [id, session, record.look, writer],
+  );
+  const marks = useMarks(here);
+  const [over, setOver] = useState<Over>(null);
+  const more = useCallback((place: string) => setOver({ place }), []);
+  return (
+    <>
+      <div className="page-head no-print">
+        <PageTitle tab={`${title}: ${session.name}`}>{title}</PageTitle>
+        <p className="answer">{tonightSentence({ ...here, hall })}</p>
+        <p className="small soft">{postedWords(session)}</p>
+      </div>
+      <UnsettledPart record={record} />
+      <section className="part no-print" aria-labelledby="register">
+        <h2 id="register">Register</h2>
+        <p>
+          {session.closed ? "Closed. " : ""}
+          {markedSentence(session)}
+        </p>
+        <RegisterList rows={rows} mark={marks.mark} more={more} />
+        <Aside here={here} rows={rows} />
+        <p className="row">
+          <button type="button" className="button reach" onClick={() => setOver("book")}>
+            Add a place
+          </button>
+          <button type="button" className="button reach" onClick={() => setOver("close")}>
+            Close the register
+          </button>
+          <button type="button" className="button reach" onClick={() => print()}>
+            Print the register
+          </button>
+        </p>
+      </section>
+      <WaitingPart here={here} />
+      <TakingsPart here={here} />
+      <section className="part no-print" aria-label="When something is wrong">
+        <p>
+          <a className="reach-link" href={`/practice/${practiceId}/sessions/${id}/wrong`}>
+            Something is wrong tonight
+          </a>
+        </p>
+      </section>
+      <PrintRegister here={here} rows={rows} hall={hall} />
+      <ReachBar said={here.said} last={marks.last} undo={marks.undo} open={setOver} />
+      <OverRegister here={here} rows={rows} over={over} close={() => setOver(null)} />
+    </>
+  );
+}
+
+function postedWords({ posted, capacity }: SessionState): string {
+  return posted === null
+    ? `The hall’s own number of people is not written down; ${capacity} mats is not that number.`
+    : `The hall’s own number is ${posted} people, you and helpers among them.`;
+}
+
+type AsideProps = { readonly here: RegisterHere; readonly rows: readonly RegisterRow[] };
+
+/** Whoever is beside the register: given up, or let in when no mat was left. */
+function Aside({ here, rows }: AsideProps) {
+  const { session, writer, record } = here;
+  const gone = rows.filter(({ place }) => place.state.startsWith("given up"));
+  return (
+    <>
+      {session.cameOver.map(({ person, paid }) => (
+        <p key={person} className="caution">
+          <strong>{nameOf(record.look, person)}</strong> was let in when no mat was left
+          {paid === null
+            ? "."
+            : `, and paid ${writer.money(paid.amount, session.currency)} by ${paid.by}, which is in no book yet.`}{" "}
+          Settle it with them.
+        </p>
+      ))}
+      {gone.length > 0 ? (
+        <p className="small">Given up: {gone.map((row) => goneWords(row, here)).join("; ")}.</p>
+      ) : null}
+    </>
+  );
+}
+
+function goneWords({ name, place }: RegisterRow, { session, writer }: RegisterHere): string {
+  const when = place.state === "given up early" ? "in time" : place.waived ? "late, let go" : "late, charged";
+  const paid = paidFor(place);
+  const back =
+    paid > 0 && when !== "late, charged" ? `, ${writer.money(paid, session.currency)} came in` : "";
+  return `${name} (${when}${back})`;
+}
+
+type OverProps = AsideProps & { readonly over: Over; readonly close: () => void };
+
+function OverRegister({ here, rows, over, close }: OverProps) {
+  if (over === null) return null;
+  if (over === "walk in" || over === "book") return <PlaceForm here={here} way={over} close={close} />;
+  if (over === "heads") return <HeadCount here={here} rows={rows} close={close} />;
+  if (over === "close") return <CloseRegister here={here} rows={rows} close={close} />;
+  const row = rows.find(({ place }) => place.id === over.place);
+  return row === undefined ? null : <PlaceMore here={here} row={row} close={close} />;
+}
