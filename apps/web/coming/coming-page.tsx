@@ -17,7 +17,7 @@ const MOST_BYTES = 50_000_000;
 
 /** Who is still coming, from a file of visits whose names stay on this device. */
 export function ComingPage() {
-  const { practice: id } = useParams({ from: "/practice/$practice/people" });
+  const { practice: id } = useParams({ from: "/practice/$practice/people/coming" });
   const { practice, classes } = usePractice(id);
   const [source, setSource] = useState<Source | null>(null);
   const [ask, setAsk] = useState<TableAsk<VisitColumn>>(nothingSaid);
@@ -43,7 +43,7 @@ export function ComingPage() {
   return (
     <>
       <div className="page-head">
-        <PageTitle tab="People">Who is still coming</PageTitle>
+        <PageTitle tab="Who is still coming">Who is still coming</PageTitle>
         {source === null ? (
           <>
             <p className="answer">

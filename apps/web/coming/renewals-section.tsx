@@ -22,14 +22,14 @@ export function RenewalsSection({ renewals, renewal, put, locale }: Props) {
   return (
     <section className="part" aria-labelledby="renewals">
       <h2 id="renewals">Where people renew: passes, blocks and terms</h2>
-      <div className="measure">
-        <RenewalFields renewal={renewal} put={put} />
-      </div>
       {renewals.kind === "ready" ? (
         <Renewals answer={renewals.answer} locale={locale} />
       ) : (
         <ProblemList problems={renewals.problems.map(onPage)} announce={false} />
       )}
+      <div className="measure">
+        <RenewalFields renewal={renewal} put={put} />
+      </div>
     </section>
   );
 }

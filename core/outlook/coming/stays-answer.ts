@@ -62,12 +62,20 @@ export function staysAnswer(question: StaysAnswerQuestion): Result<StaysAnswer> 
   }));
   const inOrder = people.sort(byName);
   const until = dateOfDay(read.value.until);
-  return good({ sentences: sentencesOf(stays, ahead, read.value), until, ahead, stays, people: inOrder });
+  const watched = Math.max(...known.map(({ time }) => time));
+  return good({
+    sentences: sentencesOf(stays, ahead, watched, read.value),
+    until,
+    ahead,
+    stays,
+    people: inOrder,
+  });
 }
 
 function sentencesOf(
   stays: StaysFitted,
   ahead: number,
+  watched: number,
   { visitsLater, until }: RecordsRead,
 ): readonly string[] {
   const { fitted, expected, period } = stays;
@@ -78,6 +86,11 @@ function sentencesOf(
   return [
     ...staysSentences(stays),
     `By the fit ${first} stay through the first ${called} and ${last} through ${counted(ahead, called)}; somebody new stays through ${shortDecimal(sum)} of them on average.`,
+    ...(watched < ahead
+      ? [
+          `Nobody could be watched for longer than ${counted(watched, called)}: what the fit says beyond is a guess.`,
+        ]
+      : []),
     ...(fitted.settled ? [] : ["The records do not settle these figures: read each of them as a guess."]),
     ...laterSentence(visitsLater, dateOfDay(until)),
   ];

@@ -36,10 +36,15 @@ test("COMING-10: yearly payments by the published heads give the published param
     631, 468, 382, 326, 289, 262, 241,
   ]);
   expect(expected[0]).toBeCloseTo(0.627, 3);
+  // seven years could be watched, twelve are looked ahead
+  expect(answer.value.sentences).toContain(
+    "Nobody could be watched for longer than 7 years: what the fit says beyond is a guess.",
+  );
   // of those there after seven years (1.182 + 7) ÷ (0.704 + 1.182 + 7) stay the next
   const there = answer.value.people.find((it) => it.stillThere);
   expect(there?.stayed).toBe(7);
   const next = staysAnswer({ visits, period: "year", goneAfter: 1, ahead: 1 });
+  expect(next.ok && next.value.sentences.some((it) => it.includes("beyond"))).toBe(false);
   expect(next.ok && next.value.people.find((it) => it.stillThere)?.expectedPeriods).toBeCloseTo(
     8.182 / 8.886,
     3,
