@@ -1,5 +1,6 @@
 import type { PracticeDocument } from "#core/words";
 import { mondayAfterWork } from "./cedar-fork-classes.ts";
+import { cedarForkMoney } from "./cedar-fork-money.ts";
 import { cedarForkWeek } from "./cedar-fork-week.ts";
 import type { DemoPractice } from "./demo-practice.ts";
 import { grangeHall } from "./grange-hall.ts";
@@ -18,5 +19,8 @@ export const cedarFork: DemoPractice = {
   halls: [{ id: "grange-hall", document: grangeHall }],
   classes: [{ id: "monday-after-work", document: mondayAfterWork }],
   happened: [],
-  plans: [{ id: "week", document: cedarForkWeek }],
+  plans: [
+    { id: "week", document: cedarForkWeek },
+    { id: "money", document: cedarForkMoney },
+  ],
 };

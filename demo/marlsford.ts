@@ -2,6 +2,7 @@ import type { PracticeDocument } from "#core/words";
 import type { DemoPractice } from "./demo-practice.ts";
 import { saturdayLong, thursdayBeginners, tuesdayEvening, wednesdayChairs } from "./marlsford-classes.ts";
 import { thursdayHappened, tuesdayHappened } from "./marlsford-happened.ts";
+import { marlsfordMoney } from "./marlsford-money.ts";
 import { marlsfordWeek } from "./marlsford-week.ts";
 import { quayStreetMissionRoom } from "./quay-street-mission-room.ts";
 import { stBrannocsChurchHall } from "./st-brannocs-church-hall.ts";
@@ -33,5 +34,8 @@ export const marlsford: DemoPractice = {
     { id: "tuesday-evening", document: tuesdayHappened },
     { id: "thursday-beginners", document: thursdayHappened },
   ],
-  plans: [{ id: "week", document: marlsfordWeek }],
+  plans: [
+    { id: "week", document: marlsfordWeek },
+    { id: "money", document: marlsfordMoney },
+  ],
 };

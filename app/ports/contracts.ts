@@ -50,12 +50,14 @@ export const openPracticeContract = z.object({
   action,
   id,
   start: startContract,
+  history: z.boolean().default(false).describe("a demo's year of invented evenings, done action by action"),
   document: z.unknown().optional(),
 });
 export type OpenPracticeAsk = {
   readonly action: string;
   readonly id: string;
   readonly start: PracticeStart;
+  readonly history?: boolean;
   readonly document?: PracticeDocument;
 };
 

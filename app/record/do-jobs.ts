@@ -4,7 +4,7 @@ import { bad, good, type Locale, plainWriter, problem, type Result } from "#core
 import { deskWith, type Setting } from "./desk.ts";
 import type { Told } from "./doing.ts";
 import { type DoAsk, doingOf } from "./doings/index.ts";
-import { emptyShelf, fetchNeeded, type Shelf } from "./shelf.ts";
+import { emptyShelf, fetchNeeded, fetchTogether, type Shelf } from "./shelf.ts";
 
 /** An action that was read and waits for its turn. */
 export type Job = Pick<MadeAt, "made" | "sentence"> & {
@@ -35,7 +35,9 @@ export async function doJobs(
   practice: string,
   jobs: readonly Job[],
 ): Promise<readonly Answer[]> {
-  const together = jobs.length > 1 ? await allTogether(world, practice, jobs) : undefined;
+  const [first] = jobs;
+  const several = first !== undefined && jobs.length > 1;
+  const together = several ? await allTogether(world, practice, jobs, settingOf(first)) : undefined;
   if (together !== undefined) return together;
   const answers: Answer[] = [];
   // oxlint-disable-next-line no-await-in-loop -- one after another
@@ -48,10 +50,14 @@ async function allTogether(
   world: World,
   practice: string,
   jobs: readonly Job[],
+  setting: Setting,
 ): Promise<readonly Answer[] | undefined> {
   const shelf = emptyShelf();
   const commits: RecordCommit[] = [];
   const answers: Answer[] = [];
+  const asks = jobs.map(({ ask }) => ask);
+  const read = await fetchTogether(shelf, world.store, practice, asks, setting);
+  if (!read.ok) return jobs.map(() => read);
   for (const job of jobs) {
     // oxlint-disable-next-line no-await-in-loop -- each is decided on what the one before left
     const decided = await decide(world, practice, job, shelf);
@@ -105,7 +111,7 @@ async function decide(
   shelf: Shelf,
 ): Promise<Result<RecordCommit>> {
   const { action, by, ask, made, arrived } = job;
-  const setting: Setting = { made, arrived, by, writer: plainWriter(job.locale) };
+  const setting = settingOf(job);
   const read = await fetchNeeded(shelf, store, practice, ask, setting);
   if (!read.ok) return read;
   const { desk, written } = deskWith([...shelf.streams.values()], shelf.asked, setting);
@@ -118,6 +124,10 @@ async function decide(
   }));
   const commit = { practice, action, asked: JSON.stringify(ask), made, arrived, by };
   return good({ ...commit, ...work, sealed, answer: withClock(decided.value, job) });
+}
+
+function settingOf({ made, arrived, by, locale }: Job): Setting {
+  return { made, arrived, by, writer: plainWriter(locale) };
 }
 
 /** A device's clock that is off is told with the answer. */

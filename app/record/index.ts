@@ -11,3 +11,4 @@ export { type EveningsOrder, readEvenings, readSessions } from "./read-evenings.
 export { readAll } from "./read-everybody.ts";
 export { type CancelAsked, type Follows, whatFollows } from "./what-follows.ts";
 export { readSeen } from "./read-seen.ts";
+export { type HistoryOrder, type PastAction, tellHistory } from "./tell-history.ts";

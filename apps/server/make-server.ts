@@ -1,5 +1,6 @@
 import { pdfPapers } from "#adapters/papers";
 import type { RecordStore, Sealer, Store } from "#app/ports";
+import { turns } from "#app/record";
 import swagger from "@fastify/swagger";
 import Fastify from "fastify";
 import { jsonSchemaTransform, serializerCompiler, type ZodTypeProvider } from "fastify-type-provider-zod";
@@ -48,11 +49,12 @@ export async function makeServer(parts: ServerParts): Promise<ServerWithContract
     transform: jsonSchemaTransform,
   });
   healthRoute(server, parts.version);
-  practiceRoutes(server, parts.store);
+  const recorder = { store: parts.store.record, inTurn: turns(), seal: parts.sealer.seal };
+  practiceRoutes(server, parts.store, recorder);
   hallRoutes(server, parts.store);
   classRoutes(server, parts.store);
   planRoutes(server, parts.store);
-  recordRoutes(server, { record: parts.store.record, sealer: parts.sealer, now: parts.now });
+  recordRoutes(server, { recorder: { ...recorder, now: parts.now }, sealer: parts.sealer });
   paperRoutes(server, parts.store, pdfPapers());
   server.get("/api/openapi.json", { schema: { hide: true } }, () => server.swagger());
   await webFiles(server, parts.web);

@@ -26,7 +26,7 @@ describe("the server as it is started", () => {
     server.child.kill("SIGTERM");
     expect(await server.ended).toBe(0);
     expect(server.err()).toBe("");
-    expect(readdirSync(folder)).toEqual(["practice.sqlite"]);
+    expect(readdirSync(folder).toSorted()).toEqual(["practice.sqlite", "practice.sqlite.key"]);
   });
 
   it("tells of a port that is taken, names the way out, and ends with 2", async () => {

@@ -74,6 +74,15 @@ describe("the description of the server", () => {
       "/api/practices/{practice}/halls/{id}",
       "/api/practices/{practice}/halls/{id}/hall-sheet.pdf",
       "/api/practices/{practice}/plans/{id}",
+      "/api/practices/{practice}/record",
+      "/api/practices/{practice}/record/accidents",
+      "/api/practices/{practice}/record/evenings",
+      "/api/practices/{practice}/record/passes",
+      "/api/practices/{practice}/record/people",
+      "/api/practices/{practice}/record/people/seen",
+      "/api/practices/{practice}/record/people/{person}/export",
+      "/api/practices/{practice}/record/people/{person}/note",
+      "/api/practices/{practice}/record/postings",
     ]);
     const references = [...answer.body.matchAll(/"\$ref":"#\/components\/schemas\/([^"]+)"/g)].map(
       (it) => it[1],

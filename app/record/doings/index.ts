@@ -7,6 +7,7 @@ import { changePass } from "./change-pass.ts";
 import { writeCost } from "./cost.ts";
 import { coverSession } from "./cover-session.ts";
 import { giveUp } from "./give-up.ts";
+import { markEverybody } from "./mark-everybody.ts";
 import { moveSession } from "./move-session.ts";
 import { openSessions } from "./open-sessions.ts";
 import { changeContact, erasePerson, giveConsent, healthForm, mayCover, meetPerson } from "./person.ts";
@@ -28,6 +29,7 @@ const doings = {
   "settle waiting list": settleList,
   "give up place": giveUp,
   mark: markRegister,
+  "mark everybody": markEverybody,
   "walk in": walkIn,
   "count heads": countHeads,
   "close register": closeTheRegister,
@@ -57,6 +59,7 @@ export const doAskSchema = z.discriminatedUnion("kind", [
   settleList.ask,
   giveUp.ask,
   markRegister.ask,
+  markEverybody.ask,
   walkIn.ask,
   countHeads.ask,
   closeTheRegister.ask,

@@ -1,4 +1,5 @@
 import { openPractice, savePractice } from "#app/actions";
+import { type Recorder, tellHistory } from "#app/record";
 import {
   openPracticeContract,
   practicesContract,
@@ -11,12 +12,16 @@ import {
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
 import { unread } from "../document-schemas.ts";
-import { startDocuments } from "../start-documents.ts";
+import { startDocuments, startHistory } from "../start-documents.ts";
 import type { ServerWithContracts } from "./server-with-contracts.ts";
 
 const inPractice = z.object({ practice: z.string() });
 
-export function practiceRoutes(server: ServerWithContracts, store: Store): void {
+export function practiceRoutes(
+  server: ServerWithContracts,
+  store: Store,
+  recorder: Omit<Recorder, "now">,
+): void {
   server.get(
     "/api/practices",
     { schema: { summary: "All practices", response: { 200: practicesContract, default: problemsContract } } },
@@ -35,9 +40,16 @@ export function practiceRoutes(server: ServerWithContracts, store: Store): void 
       },
     },
     async (request, reply) => {
-      const { action, id, start, document } = request.body;
+      const { action, id, start, history, document } = request.body;
       const done = await openPractice(store, { action, id, start: startDocuments(start, document) });
-      return done.ok ? done.value : answerProblems(reply, done.problems);
+      if (!done.ok) return answerProblems(reply, done.problems);
+      const { locale } = done.value.practice.document;
+      const told = await tellHistory(recorder, {
+        practice: id,
+        locale,
+        history: history ? startHistory(start) : [],
+      });
+      return told.ok ? done.value : answerProblems(reply, told.problems);
     },
   );
   server.get(

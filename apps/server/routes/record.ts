@@ -10,7 +10,7 @@ import {
   streamsContract,
   toldContract,
 } from "#app/ports";
-import { act, exportPerson, readAll, readEvenings, readSeen, turns } from "#app/record";
+import { act, exportPerson, readAll, readEvenings, readSeen, type Recorder } from "#app/record";
 import { good, type Result } from "#core/words";
 import { z } from "zod";
 import { answerProblems } from "../answer-problems.ts";
@@ -29,16 +29,11 @@ const days = z.object({
 });
 const streams = { 200: streamsContract, default: problemsContract };
 
-export type RecordParts = {
-  readonly record: RecordStore;
-  readonly sealer: Sealer;
-  /** ISO 8601 instant, UTC */
-  readonly now: () => string;
-};
+export type RecordParts = { readonly recorder: Recorder; readonly sealer: Sealer };
 
 /** The running record: one way in for everything that is done, and what its screens read. */
-export function recordRoutes(server: ServerWithContracts, { record, sealer, now }: RecordParts): void {
-  const recorder = { store: record, now, inTurn: turns(), seal: sealer.seal };
+export function recordRoutes(server: ServerWithContracts, { recorder, sealer }: RecordParts): void {
+  const record = recorder.store;
   server.post(
     "/api/practices/:practice/record",
     {
@@ -111,7 +106,7 @@ export function recordRoutes(server: ServerWithContracts, { record, sealer, now 
       const { practice, person } = request.params;
       const openNote =
         request.query.note === "opened" ? (text: string) => sealer.open(practice, person, text) : null;
-      const found = await exportPerson(record, { practice, person, now: now(), openNote });
+      const found = await exportPerson(record, { practice, person, now: recorder.now(), openNote });
       if (!found.ok) return answerProblems(reply, found.problems);
       return reply.header("cache-control", "no-store").send(found.value);
     },

@@ -52,7 +52,8 @@ export type Start = "empty" | "demo-marlsford" | "demo-cedar-fork";
 /** Begins a practice and answers its id. The document is asked for when it begins empty. */
 export async function beginPractice(start: Start, document?: PracticeDocument): Promise<Result<string>> {
   const id = newId();
-  const body = { action: newId(), id, start, ...(document === undefined ? {} : { document }) };
+  const history = start !== "empty";
+  const body = { action: newId(), id, start, history, ...(document === undefined ? {} : { document }) };
   const answer = await ask("/api/practices", { method: "POST", body });
   return answer.ok ? good(id) : answer;
 }
