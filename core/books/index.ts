@@ -23,7 +23,7 @@ export type {
   PassTransferred,
   PassUsed,
 } from "./pass/pass-event.ts";
-export { freeOf, type PassPromise, type PassState, type PassUse } from "./pass/pass-state.ts";
+export { freeOf, moneyKept, type PassPromise, type PassState, type PassUse } from "./pass/pass-state.ts";
 export { placeGivenBack, type PlaceMoney, placePaid, placeTaught } from "./place/place-entries.ts";
 export { type ClosedSession, movedByClosure } from "./pass/moved-by-closure.ts";
 export { passProblem } from "./pass/pass-problem.ts";
@@ -36,13 +36,14 @@ export {
   useByAfter,
   useByAfterPause,
 } from "./pass/use-by.ts";
+export { termsInWords } from "./pass/terms-in-words.ts";
 export { type UseByWarning, useByWarning } from "./pass/use-by-warning.ts";
 export { shareOf } from "./pass/share-of.ts";
 export { type Cost, costDue, costLetGo, costPaid, duePaid } from "./money/cost-entries.ts";
 export { cashFound, moneyMoved, ownPutIn, ownTakenOut } from "./money/till-entries.ts";
 export { type Work, workDone, workPaid } from "./money/work-entries.ts";
 export { type BookLine, bookLines } from "./view/book-line.ts";
-export { type CashCount, type CashCounted, cashCount } from "./view/cash-count.ts";
+export { type CashBox, type CashCount, cashBox, cashCount } from "./view/cash-count.ts";
 export { type CashRow, type CashView, cashView } from "./view/cash-view.ts";
 export { type EarnedMonth, type EarnedRow, type EarnedView, earnedView } from "./view/earned-view.ts";
 export { type OwedLine, type OwedView, owedView } from "./view/owed-view.ts";

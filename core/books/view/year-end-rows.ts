@@ -1,12 +1,16 @@
 import { isCurrency, minor, moneyText } from "#core/words";
 import type { BookLine } from "./book-line.ts";
 import { safeCell } from "./safe-cell.ts";
+import type { OwedView } from "./owed-view.ts";
 import type { YearEnd } from "./year-end.ts";
 
 type Rows = readonly (readonly string[])[];
 
-/** The year as rows of a table: what, heading, amount in decimals of the currency. The first row names the columns. */
-export function yearEndRows(year: YearEnd): Rows {
+/**
+ * The year as rows of a table: what, heading, amount in decimals of the currency; the first row names the columns.
+ * `atTheEnd` are the balances of its last day, which a cash basis does not count.
+ */
+export function yearEndRows(year: YearEnd, atTheEnd: OwedView): Rows {
   const row = (what: string, heading: string, amount: number) => [
     what,
     safeCell(heading),
@@ -21,8 +25,13 @@ export function yearEndRows(year: YearEnd): Rows {
     row("cash differences", "", year.cashDifferences),
     row("left", `${year.from} until ${year.until}`, year.left),
     row("own money put in less taken out", "not income", year.own),
+    row("owed in classes and places at the end", NOT_COUNTED, atTheEnd.owedTotal),
+    row("unpaid to her at the end", NOT_COUNTED, atTheEnd.unpaidTotal),
+    row("due from her at the end", NOT_COUNTED, atTheEnd.dueTotal),
   ];
 }
+
+const NOT_COUNTED = "for memory, not counted";
 
 /** Every line of the books as rows of a table, amounts in decimals, classes as whole numbers. */
 export function bookRows(lines: readonly BookLine[]): Rows {
