@@ -86,7 +86,7 @@ function moneyOf(
 
 function paidEntry(money: PlaceMoney, { amount, by }: Paid, on: string, taught: boolean): Entry {
   return amount < 0
-    ? placeGivenBack(money, { amount: -amount, by, on })
+    ? placeGivenBack(money, { amount: -amount, by, on, taught })
     : placePaid(money, { amount, by, on, taught });
 }
 

@@ -39,6 +39,19 @@ test("what was paid ahead can go back, and never more (BOOKS-52)", () => {
   expect(() => placeGivenBack(paid, { amount: 1001, by: "cash", on: "2026-11-21" })).toThrow("of 1000 paid");
 });
 
+test("given back after the class, it is unpaid again, and what was paid too much goes first (BOOKS-52)", () => {
+  const paid = { ...single, paid: 1200 };
+  const ahead = placePaid(single, { amount: 1200, by: "cash", on: "2026-11-20", taught: false });
+  const taught = placeTaught(paid, "2026-12-01");
+  // 12.00 paid for 10.00: of 5.00 back 2.00 were too much, and 3.00 of the price are unpaid again
+  const back = placeGivenBack(paid, { amount: 500, by: "cash", on: "2026-12-02", taught: true });
+  expect(balances([ahead, taught, back])).toEqual([
+    { account: "cash", commodity: "GBP", amount: 700 },
+    { account: "earned:single", commodity: "GBP", amount: -1000 },
+    { account: "unpaid:single:pl-1", commodity: "GBP", amount: 300 },
+  ]);
+});
+
 test("any price paid in any two parts before and after the evening is earned once and balances (BOOKS-53)", () => {
   const pence = fc.nat(5000);
   fc.assert(

@@ -47,16 +47,21 @@ export function placeTaught(it: PlaceMoney, on: string): Entry {
   );
 }
 
-/** What was paid ahead for a place goes back to who paid. Throws when more goes back than is owed. */
+/**
+ * What was paid for a place goes back to who paid. Once the class is `taught`, what was paid beyond the price goes first,
+ * and with the rest the price is unpaid again. Throws when more goes back than came in.
+ */
 export function placeGivenBack(
   it: PlaceMoney,
-  { amount, by, on }: { amount: number; by: Means; on: string },
+  { amount, by, on, taught = false }: { amount: number; by: Means; on: string; taught?: boolean },
 ): Entry {
   if (amount > it.paid) throw new RangeError(`${amount} back of ${it.paid} paid for ${it.place}`);
+  const ahead = taught ? Math.min(amount, Math.max(0, it.paid - it.price)) : amount;
   return entry(
     on,
     [
-      { account: `owed:${it.heading}:${it.place}`, commodity: it.currency, amount },
+      { account: `owed:${it.heading}:${it.place}`, commodity: it.currency, amount: ahead },
+      { account: `unpaid:${it.heading}:${it.place}`, commodity: it.currency, amount: amount - ahead },
       { account: by, commodity: it.currency, amount: -amount },
     ],
     about(it, "place given back"),
