@@ -1,4 +1,5 @@
-import { plainWriter } from "#core/words";
+import { owedOn } from "#core/price";
+import { minor, plainWriter } from "#core/words";
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { balanceOf, balances } from "../posting/balances.ts";
@@ -217,5 +218,13 @@ test("BOOKS-71 in any history the cash basis by heading is the money in hand, an
     // what came in + what is still to come in = what was earned + what is still owed
     expect(year.incomeTotal + unpaidTotal).toBe(earned + owedTotal);
     expect(classesTotal).toBe(balanceOf(book, `owed:${form}:p1`, currency) === 0 ? 0 : state.left);
+  });
+});
+
+test("BOOKS-42 the debt in whole coins is the exact price × left ÷ classes, rounded once", () => {
+  eachHistory(({ state, book }) => {
+    const owed = 0 - balanceOf(book, `owed:${state.form}:p1`, state.currency);
+    const exact = owedOn({ price: minor(state.price), classes: state.size, left: state.left });
+    expect(exact.sub(owed).abs().compare("1/2")).toBeLessThanOrEqual(0);
   });
 });

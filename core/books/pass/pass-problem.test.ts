@@ -145,6 +145,7 @@ test("BOOKS-15 handing on, running out and coming back", () => {
   expect(code(state, { kind: "expired", on: "2026-11-03", classes: 2 })).toBe("pass-still-good");
   expect(code(state, { kind: "expired", on: "2026-11-04", classes: 2 })).toBe("may be");
   expect(code(state, { kind: "expired", on: "2026-11-04", classes: 3 })).toBe("pass-expired-too-many");
+  expect(code(state, { kind: "expired", on: "2026-11-04", classes: 1.5 })).toBe("pass-expired-too-many");
   expect(code(passAfter([sold, pause]), { kind: "expired", on: "2026-11-04", classes: 3 })).toBe(
     "pass-still-good",
   );

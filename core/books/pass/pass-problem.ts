@@ -88,7 +88,7 @@ function expiredProblem(state: PassState, { on, classes }: PassExpired, writer: 
         : "This pass is paused, so it does not run out.";
     return problem("pass-still-good", "on", says, "Wait until its last day is over.");
   }
-  if (classes >= 1 && classes <= freeOf(state)) return null;
+  if (Number.isInteger(classes) && classes >= 1 && classes <= freeOf(state)) return null;
   const says = `${classes} cannot run out of the ${counted(state.left, "class", "classes")} left.`;
   return problem(
     "pass-expired-too-many",

@@ -1,5 +1,7 @@
+import { useByDate } from "#core/price";
 import { plainWriter } from "#core/words";
 import * as fc from "fast-check";
+import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
 import { movedByClosure } from "./moved-by-closure.ts";
 import { passAfter } from "./pass-after.ts";
@@ -148,5 +150,25 @@ test("BOOKS-23 nobody is warned about a pass that is paused or used up", () => {
   expect(useByWarning(passAfter([{ ...sold, size: 1 }, one]), tuesdays, "2026-10-28", uk)).toBe(null);
   expect(useByWarning(passAfter([{ ...sold, size: 2 }, one]), tuesdays, "2026-10-28", uk)?.sentence).toBe(
     "1 class is left on your pass, to use by Tuesday 3 November 2026: 1 teaching week from now. If you cannot come, ask for a pause.",
+  );
+});
+
+test("BOOKS-20 the use-by of the books is the one that prices are worked out with", () => {
+  const monday = fc.integer({ min: 0, max: 60 });
+  const closures = fc.uniqueArray(fc.nat(30), { maxLength: 8 });
+  fc.assert(
+    fc.property(monday, closures, fc.integer({ min: 1, max: 20 }), (week, closedWeeks, teachingWeeks) => {
+      const from = Temporal.PlainDate.from("2026-01-05").add({ weeks: week });
+      const dates = Array.from({ length: 31 }, (_, index) => from.add({ weeks: index }));
+      const closed = closedWeeks.map((index) => {
+        const date = from.add({ weeks: index });
+        return { from: date, until: date, why: "closed" };
+      });
+      const open = dates.filter((_, index) => !closedWeeks.includes(index)).map(String);
+      const price = useByDate({ from, weekday: 1, closed }, teachingWeeks);
+      const books = useByAfter(open, teachingWeeks);
+      if (!price.ok || !books.ok) throw new Error("a sound pass was refused");
+      expect(books.value.date).toBe(price.value.date.toString());
+    }),
   );
 });

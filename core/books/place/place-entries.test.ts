@@ -74,3 +74,45 @@ test("any price paid in any two parts before and after the evening is earned onc
     }),
   );
 });
+
+type Doing = { readonly kind: "pay" | "back"; readonly amount: number } | { readonly kind: "mark" };
+
+/** The books of one place after doings: what cannot be, like more back than came in, is passed over. */
+function bookOf(price: number, doings: readonly Doing[]) {
+  let [paid, taught] = [0, false];
+  const book: Entry[] = [];
+  for (const it of doings) {
+    const known = { ...single, price, paid };
+    if (it.kind === "mark") {
+      book.push(
+        taught ? undone(placeTaught(known, "2026-12-01"), "2026-12-01") : placeTaught(known, "2026-12-01"),
+      );
+      taught = !taught;
+    } else if (it.kind === "pay") {
+      book.push(placePaid(known, { amount: it.amount, by: "cash", on: "2026-12-01", taught }));
+      paid += it.amount;
+    } else if (it.amount <= paid) {
+      book.push(placeGivenBack(known, { amount: it.amount, by: "cash", on: "2026-12-01", taught }));
+      paid -= it.amount;
+    }
+  }
+  return { book, paid, taught };
+}
+
+test("whatever is paid, given back, marked and unmarked, in any order, the place stands as its money says (BOOKS-53)", () => {
+  const amount = fc.integer({ min: 1, max: 1500 });
+  const doing: fc.Arbitrary<Doing> = fc.oneof(
+    fc.record({ kind: fc.constantFrom("pay" as const, "back" as const), amount }),
+    fc.record({ kind: fc.constant("mark" as const) }),
+  );
+  fc.assert(
+    fc.property(fc.nat(2000), fc.array(doing, { maxLength: 12 }), (price, doings) => {
+      const { book, paid, taught } = bookOf(price, doings);
+      const earned = taught ? price : 0;
+      expect(balanceOf(book, "cash", "GBP")).toBe(paid);
+      expect(0 - balanceOf(book, "earned:single", "GBP")).toBe(earned);
+      expect(0 - balanceOf(book, "owed:single:pl-1", "GBP")).toBe(Math.max(0, paid - earned));
+      expect(balanceOf(book, "unpaid:single:pl-1", "GBP")).toBe(Math.max(0, earned - paid));
+    }),
+  );
+});

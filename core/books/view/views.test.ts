@@ -282,3 +282,22 @@ test("BOOKS-2 a view reads the accounts of the closed list and no other", () => 
   });
   expect(() => sideOf("tea")).toThrow("not an account: tea");
 });
+
+test("BOOKS-40 BOOKS-70 two currencies stand in two views: a dollar is never added to a pound", () => {
+  const grange = placePaid(
+    { place: "pl-9", heading: "single", currency: "USD", price: 1800, paid: 0 },
+    { amount: 1800, by: "cash", on: "2026-03-31", taught: false },
+  );
+  const both = bookLines([...book, grange]);
+  const calendarYear = { from: "2026-01-01", until: "2026-12-31" };
+  expect(cashView(both, "GBP").days).toEqual(cashView(lines, "GBP").days);
+  expect(cashView(both, "USD").days).toEqual([{ when: "2026-03-31", means: "cash", in: 1800, out: 0 }]);
+  expect(yearEnd(both, { ...calendarYear, currency: "USD" }).income).toEqual([
+    { heading: "single", amount: 1800 },
+  ]);
+  expect(yearEnd(both, { ...calendarYear, currency: "GBP" })).toEqual(
+    yearEnd(lines, { ...calendarYear, currency: "GBP" }),
+  );
+  expect(owedView(balances([...book, grange]), "USD").owedTotal).toBe(1800);
+  expect(takingsOf(both, "2026-03-31", "USD").total).toBe(1800);
+});
