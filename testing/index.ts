@@ -4,7 +4,7 @@ export { aRecorder, recorderOn } from "./a-recorder.ts";
 export { afterAsking, aSession, asked } from "./a-session.ts";
 export { built } from "./built.ts";
 export { comingPeople, type ComingPerson, weeklyPeople } from "./coming-people.ts";
-export { oldDataFileVersion1, oldDataFileVersion2 } from "./old-data-file.ts";
+export { oldDataFileVersion1, oldDataFileVersion2, oldDataFileVersion3 } from "./old-data-file.ts";
 export { randomConvexFloors, randomHalls, randomLs, randomOutlines, randomRooms } from "./random-halls.ts";
 export { figureOf, marksOf, textsOf, wordsOfPaper } from "./paper-marks.ts";
 export { readPdf, wordsOfPage } from "./read-pdf.ts";

@@ -47,3 +47,18 @@ export function oldDataFileVersion2(file: string): void {
   `);
   database.close();
 }
+
+/** The same file as version 3 wrote it: with a plan, and no running record yet. */
+export function oldDataFileVersion3(file: string): void {
+  oldDataFileVersion2(file);
+  const database = new Database(file);
+  database.exec(`
+    create table plan (practice text not null references practice (practice), id text not null,
+      version integer not null, document text not null,
+      constraint plan_key primary key (practice, id)) strict;
+    insert into plan values ('oriel', 'week', 2, '{"own":[]}');
+    insert into action values ('oriel', 'action-old', 'a-digest', '[]', '2026-11-25T09:45:00Z');
+    pragma user_version = 3;
+  `);
+  database.close();
+}

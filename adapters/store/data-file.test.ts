@@ -8,17 +8,25 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import type { Commit, Store } from "#app/ports";
+import type { Commit } from "#app/ports";
 import type { Result } from "#core/words";
 import { marlsford } from "#demo";
-import { oldDataFileVersion1, oldDataFileVersion2, temporaryFolder } from "#testing";
+import {
+  aCommit,
+  aWrite,
+  oldDataFileVersion1,
+  oldDataFileVersion2,
+  oldDataFileVersion3,
+  temporaryFolder,
+} from "#testing";
 import Database from "better-sqlite3";
 import { sql } from "kysely";
 import { describe, expect, it } from "vitest";
 import { checkFile, checkWritable } from "./check-file.ts";
 import { migrations, newestVersion } from "./migrations.ts";
-import { connect, openSqliteStore, storeOver } from "./open-sqlite-store.ts";
+import { connect, openSqliteStore } from "./open-sqlite-store.ts";
 import { upgradeFile } from "./upgrade-file.ts";
+import type { WholeStore } from "./sql-store.ts";
 
 const now = () => "2026-09-07T18:00:00Z";
 
@@ -101,6 +109,20 @@ describe("a data file", () => {
       plans: [{ id: "week", version: 1, document: { own: [] } }],
     });
     await store.close();
+  });
+
+  it("of version 3 is read with all that was in it, and takes a running record", async () => {
+    const file = join(temporaryFolder(), "practice.sqlite");
+    oldDataFileVersion3(file);
+    const store = await opened(file);
+    const whole = await store.whole("oriel");
+    expect(whole.ok && whole.value.plans).toEqual([{ id: "week", version: 2, document: { own: [] } }]);
+    const commit = aCommit("action-one", { streams: [aWrite("session/a", 0)] });
+    expect(await store.record.append(commit)).toEqual({ ok: true, value: { outcome: "done" } });
+    // what was done before the record was there is still done once
+    expect(codes(await store.record.append(aCommit("action-old")))).toEqual(["action-reused"]);
+    await store.close();
+    expect(versionAndColumns(`${file}.version-3`)[0]).toBe(3);
   });
 
   it("of an older version is brought up, and kept as it was beside it", async () => {
@@ -208,72 +230,7 @@ describe("a file that cannot be used is refused and left as it is:", () => {
   });
 });
 
-describe("when the world gets in the way of a save", () => {
-  it("a full disk saves nothing, loses nothing, and saves again when there is room", async () => {
-    const file = await filledFile();
-    const connection = connect(file);
-    const pages = Number(connection.pragma("page_count", { simple: true }));
-    connection.pragma(`max_page_count = ${pages + 2}`);
-    const store = storeOver(connection, { file, now });
-    const large = hallWithNotes("action-large", "x".repeat(100_000));
-    expect(codes(await store.commit(large))).toEqual(["disk-full"]);
-    expect(await names(store)).toEqual([
-      "Quay Street Mission Room",
-      "St Brannoc’s church hall",
-      "Tithe Barn Hall",
-    ]);
-    connection.pragma("max_page_count = 1000000");
-    expect(codes(await store.commit(large))).toEqual([]);
-    expect(await names(store)).toHaveLength(4);
-    await store.close();
-  });
-
-  it("a connection that cannot write is told as one", async () => {
-    const file = await filledFile();
-    const store = storeOver(new Database(file, { readonly: true }), { file, now });
-    expect(codes(await store.commit(hallWithNotes("action-one", "")))).toEqual(["store-read-only"]);
-    expect(await names(store)).toHaveLength(3);
-    await store.close();
-  });
-
-  it("another program that holds the file is told as one, and the save can be done after it", async () => {
-    const file = await filledFile();
-    const other = new Database(file);
-    const connection = connect(file);
-    const store = storeOver(connection, { file, now }, 2);
-    other.exec("begin immediate");
-    expect(codes(await store.commit(hallWithNotes("action-one", "")))).toEqual(["store-busy"]);
-    other.exec("rollback");
-    expect(codes(await store.commit(hallWithNotes("action-one", "")))).toEqual([]);
-    other.close();
-    await store.close();
-  });
-
-  it("a record that was put out of order by hand is named", async () => {
-    const file = await filledFile();
-    const connection = connect(file);
-    connection.exec(`update hall set document = '{"name":' where id = 'tithe-barn-hall'`);
-    const store = storeOver(connection, { file, now });
-    const whole = await store.whole("oriel");
-    expect(whole).toMatchObject({
-      ok: false,
-      problems: [{ code: "stored-document-unreadable", place: "hall/tithe-barn-hall" }],
-    });
-    await store.close();
-  });
-
-  it("two programs that save at the same time both keep what the other saved", async () => {
-    const file = await filledFile();
-    const [one, other] = [await opened(file), await opened(file)];
-    expect(codes(await one.commit(hallWithNotes("action-one", "a", "one")))).toEqual([]);
-    expect(codes(await other.commit(hallWithNotes("action-two", "b", "two")))).toEqual([]);
-    expect(await names(one)).toHaveLength(5);
-    await one.close();
-    await other.close();
-  });
-});
-
-async function opened(file: string): Promise<Store> {
+async function opened(file: string): Promise<WholeStore> {
   const store = await openSqliteStore({ file, now });
   if (!store.ok) throw new Error(JSON.stringify(store.problems));
   return store.value;
@@ -285,21 +242,6 @@ async function filledFile(): Promise<string> {
   await store.commit(openOriel);
   await store.close();
   return file;
-}
-
-function hallWithNotes(action: string, notes: string, id = "new-hall"): Commit {
-  const [first] = marlsford.halls;
-  if (first === undefined) throw new Error("the demo has a hall");
-  return {
-    action,
-    practice: "oriel",
-    changes: [{ kind: "hall", id, from: 0, document: { ...first.document, notes } }],
-  };
-}
-
-async function names(store: Store): Promise<readonly string[]> {
-  const whole = await store.whole("oriel");
-  return whole.ok ? whole.value.halls.map((it) => it.document.name).sort() : [];
 }
 
 async function codesOfOpening(file: string): Promise<readonly string[]> {
