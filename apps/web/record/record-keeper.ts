@@ -47,7 +47,8 @@ export function recordKeeperOf(world: RecordWorld, locale: () => Locale) {
     outbox: world.outbox(),
     onDevice: true,
   };
-  let working = false;
+  let running: Promise<void> | null = null;
+  let wantedAgain = false;
   let everybody = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const listeners = new Set<() => void>();
@@ -100,19 +101,34 @@ export function recordKeeperOf(world: RecordWorld, locale: () => Locale) {
   };
   const waits = () => world.outbox().queue[0] ?? here.outbox.queue[0];
   /** Sends what waits, in order, until nothing does or nobody answers; then reads. */
-  const sync = async (): Promise<void> => {
-    if (working) return;
-    working = true;
-    clearTimeout(timer);
+  const once = async (): Promise<boolean> => {
     await opening;
     let heard = true;
     do {
       for (let next = waits(); heard && next !== undefined; next = waits()) heard = await sendFirst(next);
       if (heard) heard = await read();
     } while (heard && waits() !== undefined);
-    working = false;
-    put({ silent: !heard, outbox: withAllOf(world.outbox(), here) });
-    if (!heard) later();
+    put({ silent: !heard });
+    return heard;
+  };
+  const run = async (): Promise<void> => {
+    clearTimeout(timer);
+    let heard = false;
+    try {
+      do {
+        wantedAgain = false;
+        heard = await once();
+      } while (wantedAgain);
+    } finally {
+      running = null;
+      if (!heard) later();
+    }
+  };
+  /** One at a time; asked again while it runs it runs once more, because the signal may have come back meanwhile. */
+  const sync = (): Promise<void> => {
+    wantedAgain = running !== null;
+    running ??= run();
+    return running;
   };
 
   return {
@@ -164,11 +180,6 @@ export function recordKeeperOf(world: RecordWorld, locale: () => Locale) {
     },
     lost: () => put({ silent: true }),
   };
-}
-
-/** Where the device keeps nothing, what waits is in this page only. */
-function withAllOf(kept: Outbox, { outbox, onDevice }: RecordHere): Outbox {
-  return onDevice ? kept : outbox;
 }
 
 // no signal, a page of somebody else's in between, or a server that cannot keep anything just now

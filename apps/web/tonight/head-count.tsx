@@ -20,9 +20,9 @@ export function HeadCount({ here, rows, close }: Props) {
     ...rows.filter(({ place }) => place.state === "attended").map(({ name }) => name),
     ...session.cameOver.map(({ person }) => nameOf(record.look, person)),
   ];
+  const heads = counted ?? expected;
   const keep = () => {
-    if (counted === null) return;
-    if (run({ kind: "count heads", session: id, heads: counted }, `${counted} heads counted`)) close();
+    if (run({ kind: "count heads", session: id, heads }, `${heads} heads counted`)) close();
   };
   return (
     <SheetDialog title="Heads in the room" close={close}>
@@ -31,16 +31,12 @@ export function HeadCount({ here, rows, close }: Props) {
       </p>
       <p className="small">{names.length === 0 ? "Nobody is marked as here yet." : names.join(" · ")}</p>
       <Stepper label="Helpers and guests not on the register" value={others} put={setOthers} />
-      <Stepper label="Counted" value={counted ?? expected} put={setCounted} />
-      <output className="answer">
-        {counted === null ? "Not counted yet." : countSentence(expected, counted)}
+      <Stepper label="Counted" value={heads} put={setCounted} />
+      <output>
+        {counted === null ? "Count them, then set the number." : countSentence(expected, counted)}
       </output>
-      <button
-        type="button"
-        className="button button-main reach"
-        onClick={counted === null ? () => setCounted(expected) : keep}
-      >
-        {counted === null ? `I count ${expected}` : `Keep: ${counted} counted`}
+      <button type="button" className="button button-main reach" onClick={keep}>
+        Keep: {heads} counted
       </button>
     </SheetDialog>
   );

@@ -67,12 +67,14 @@ function Pay({ here, row, close }: Props) {
 }
 
 function GiveUp({ here, row, close }: Props) {
-  const { id, record, run } = here;
+  const { id, session, record, run } = here;
   const [kindly, setKindly] = useState(false);
   const asked = { kind: "give up place", session: id, place: row.place.id, kindly } as const;
   const would = record.keeper.would(asked);
   const says = would.ok ? would.value.says : would.problems.map((it) => it.says);
-  const late = would.ok && would.value.says.length > 1;
+  // the first lateness is let go by the rule where there is one, and needs no kindness
+  const first = session.firstLateWaived && record.look.person(row.place.person)?.late.times === 0;
+  const late = would.ok && would.value.says.length > 1 && !first;
   return (
     <section className="stack-close" aria-label="Give the place up">
       <p className="small">

@@ -35,7 +35,7 @@ function Line({ row, mark, more }: Props) {
         </span>
         <span className="reg-words">
           <span className="reg-who">
-            {name}
+            <span>{name}</span>
             {row.speak ? <span className="reg-dot" aria-hidden="true" /> : null}
             {row.isNew ? <span className="reg-new">new</span> : null}
           </span>

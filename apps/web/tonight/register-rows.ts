@@ -11,7 +11,7 @@ export type RegisterRow = {
   readonly isNew: boolean;
   /** a dot: speak with the teacher first; why stands nowhere here */
   readonly speak: boolean;
-  /** "single, £10.00 paid by cash" */
+  /** "single, £10.00 by cash" */
   readonly how: string;
   /** still to be paid, in minor units */
   readonly owes: number;
@@ -96,7 +96,7 @@ function howWords(session: SessionState, place: Place, look: Lookup, writer: Wri
 function passWords(session: SessionState, place: Place, pass: PassState | undefined, writer: Writer): string {
   if (pass === undefined) return "";
   const left = place.state === "held" ? pass.left - 1 : pass.left;
-  const count = left === 1 ? "1 class left" : `${left} classes left`;
+  const count = left === 1 ? "1 left" : `${left} left`;
   const unpaid = pass.unpaid > 0 ? `, ${writer.money(pass.unpaid, pass.currency)} of it not paid` : "";
   const near = Date.parse(pass.useBy) - Date.parse(session.date) <= USE_BY_NEAR;
   const soon = near && left > 0 ? `, use by ${writer.day(pass.useBy)}` : "";
@@ -109,5 +109,5 @@ function paidWords(session: SessionState, place: Place, writer: Writer): string 
   if (paid === 0) return `${price} not paid`;
   const by = [...new Set(place.paid.map((it) => it.by))].join(" and ");
   const money = writer.money(paid, session.currency);
-  return paid < place.price ? `${money} of ${price} paid by ${by}` : `${money} paid by ${by}`;
+  return paid < place.price ? `${money} of ${price} by ${by}` : `${money} by ${by}`;
 }

@@ -46,20 +46,22 @@ export function SessionRegister({ hall, title, ...given }: Props) {
   const more = useCallback((place: string) => setOver({ place }), []);
   return (
     <>
-      <div className="page-head no-print">
+      <div className="page-head tonight-head no-print">
         <PageTitle tab={`${title}: ${session.name}`}>{title}</PageTitle>
         <p className="answer">{tonightSentence({ ...here, hall })}</p>
-        <p className="small soft">{postedWords(session)}</p>
       </div>
       <UnsettledPart record={record} />
-      <section className="part no-print" aria-labelledby="register">
-        <h2 id="register">Register</h2>
-        <p>
-          {session.closed ? "Closed. " : ""}
-          {markedSentence(session)}
-        </p>
+      <section className="part register no-print" aria-labelledby="register">
+        <div className="row">
+          <h2 id="register">Register</h2>
+          <p>
+            {session.closed ? "Closed. " : ""}
+            {markedSentence(session)}
+          </p>
+        </div>
         <RegisterList rows={rows} mark={marks.mark} more={more} />
         <Aside here={here} rows={rows} />
+        <p className="small soft">{postedWords(session)}</p>
         <p className="row">
           <button type="button" className="button reach" onClick={() => setOver("book")}>
             Add a place

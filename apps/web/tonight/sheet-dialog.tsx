@@ -18,8 +18,8 @@ export function SheetDialog({ title, close, children }: Props) {
       <div className="stack">
         <p className="row low-head">
           <strong id={id}>{title}</strong>
-          <button type="button" className="button" onClick={() => dialog.current?.close()}>
-            Close
+          <button type="button" className="button reach" onClick={() => dialog.current?.close()}>
+            Back
           </button>
         </p>
         {children}

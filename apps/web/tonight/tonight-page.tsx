@@ -42,9 +42,7 @@ export function TonightPage() {
           title="Tonight"
         />
       )}
-      {record.ready ? (
-        <UpcomingPart practiceId={id} sessions={later} locale={locale} writer={writer} />
-      ) : null}
+      {record.ready ? <UpcomingPart practiceId={id} sessions={later} writer={writer} /> : null}
     </>
   );
 }

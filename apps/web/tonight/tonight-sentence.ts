@@ -1,5 +1,5 @@
 import { type SessionState, takesMat } from "#core/roll";
-import { type Locale, word, type Writer } from "#core/words";
+import type { Writer } from "#core/words";
 import { owesFor } from "./register-rows.ts";
 import { whenWords } from "./session-times.ts";
 
@@ -7,25 +7,23 @@ type Asked = {
   readonly session: SessionState;
   readonly hall: string | null;
   readonly now: string;
-  readonly locale: Locale;
   readonly writer: Writer;
 };
 
 /** "Slow Tuesday at 18:30 in Tithe Barn Hall: 11 of 16 mats taken, 2 wait, 3 have not paid." */
-export function tonightSentence({ session, hall, now, locale, writer }: Asked): string {
+export function tonightSentence({ session, hall, now, writer }: Asked): string {
   const where = hall === null ? "" : ` in ${hall}`;
   const start = `${session.name} ${whenWords(session.starts, session.zone, now, writer)}${where}`;
   if (session.cancelled !== null) return `${start} does not take place.`;
-  return `${start}: ${[...takenWords(session, locale), ...unpaidWords(session)].join(", ")}.`;
+  return `${start}: ${[...takenWords(session), ...unpaidWords(session)].join(", ")}.`;
 }
 
 /** "11 of 16 mats taken", "2 wait" */
-export function takenWords(session: SessionState, locale: Locale): readonly string[] {
+export function takenWords(session: SessionState): readonly string[] {
   const taken = session.places.filter(takesMat).length;
   const { length } = session.waiting;
   const mats = `${taken} of ${session.capacity} ${session.capacity === 1 ? "mat" : "mats"} taken`;
-  const wait = `${length} ${length === 1 ? "is" : "are"} on the ${word("waiting list", locale)}`;
-  return length === 0 ? [mats] : [mats, wait];
+  return length === 0 ? [mats] : [mats, `${length} ${length === 1 ? "waits" : "wait"}`];
 }
 
 function unpaidWords(session: SessionState): readonly string[] {

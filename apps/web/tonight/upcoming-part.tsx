@@ -1,18 +1,17 @@
 import { Link } from "@tanstack/react-router";
 import { momentWords } from "#core/notice";
-import type { Locale, Writer } from "#core/words";
+import type { Writer } from "#core/words";
 import type { SessionHere } from "../record/lookup.ts";
 import { takenWords } from "./tonight-sentence.ts";
 
 type Props = {
   readonly practiceId: string;
   readonly sessions: readonly SessionHere[];
-  readonly locale: Locale;
   readonly writer: Writer;
 };
 
 /** The sessions of the next fourteen days, with how many mats are taken. */
-export function UpcomingPart({ practiceId, sessions, locale, writer }: Props) {
+export function UpcomingPart({ practiceId, sessions, writer }: Props) {
   return (
     <section className="part no-print" aria-labelledby="upcoming">
       <h2 id="upcoming">The next fourteen days</h2>
@@ -30,8 +29,7 @@ export function UpcomingPart({ practiceId, sessions, locale, writer }: Props) {
               </Link>
             </p>
             <p className="small">
-              {state.name}:{" "}
-              {state.cancelled === null ? takenWords(state, locale).join(", ") : "does not take place"}.
+              {state.name}: {state.cancelled === null ? takenWords(state).join(", ") : "does not take place"}.
             </p>
           </li>
         ))}
