@@ -121,7 +121,25 @@ const money = createRoute({
 const people = createRoute({
   getParentRoute: () => practice,
   path: "/people",
+  component: lazyRouteComponent(() => import("./people/people-page.tsx"), "PeoplePage"),
+});
+
+const coming = createRoute({
+  getParentRoute: () => practice,
+  path: "/people/coming",
   component: lazyRouteComponent(() => import("./coming/coming-page.tsx"), "ComingPage"),
+});
+
+const onePerson = createRoute({
+  getParentRoute: () => practice,
+  path: "/people/$person",
+  component: lazyRouteComponent(() => import("./people/person-page.tsx"), "PersonPage"),
+});
+
+const keptOfPerson = createRoute({
+  getParentRoute: () => practice,
+  path: "/people/$person/kept",
+  component: lazyRouteComponent(() => import("./people/kept-page.tsx"), "KeptPage"),
 });
 
 const week = createRoute({
@@ -154,6 +172,9 @@ const tree = root.addChildren([
     hallSheet,
     classHallSheet,
     people,
+    coming,
+    onePerson,
+    keptOfPerson,
     money,
     week,
     year,

@@ -150,6 +150,7 @@ test("who is still coming is told by name, with no signal, and nothing of the li
   await openDemo(page);
   await page.evaluate(async () => navigator.serviceWorker.ready);
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "People" }).click();
+  await page.getByRole("link", { name: "Who is still coming" }).click();
   await page.getByText("The names stay on this device.").waitFor();
   await soundOn(page);
   await page.reload();
@@ -266,6 +267,7 @@ test("ten thousand people are worked out beside the page, which can stop it and 
   const { context, page, errors } = await freshPage(story.browser, wide);
   await openDemo(page);
   await page.getByRole("navigation", { name: "Places" }).getByRole("link", { name: "People" }).click();
+  await page.getByRole("link", { name: "Who is still coming" }).click();
   await page.getByLabel("Choose a file of visits").setInputFiles({
     name: "many.csv",
     mimeType: "text/csv",

@@ -18,7 +18,7 @@ export function FromAFile({ practiceId, opened, usualPlaces, locale }: Props) {
       <ImportHappened opened={opened} usualPlaces={usualPlaces} locale={locale} />
       <p className="small">
         A list with names is read elsewhere:{" "}
-        <Link to="/practice/$practice/people" params={{ practice: practiceId }}>
+        <Link to="/practice/$practice/people/coming" params={{ practice: practiceId }}>
           who is still coming
         </Link>
         .

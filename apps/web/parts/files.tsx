@@ -23,7 +23,7 @@ export function ExportButton({ label, name, document: content }: ExportProps) {
 }
 
 /** "Tithe Barn Hall" and "hall" make "tithe-barn-hall.hall.json". */
-export function fileNameOf(name: string, kind: "hall" | "class"): string {
+export function fileNameOf(name: string, kind: "hall" | "class" | "person"): string {
   const plain = name
     .normalize("NFKD")
     .toLowerCase()
