@@ -2,6 +2,7 @@ import type { PracticeDocument } from "#core/words";
 import { mondayAfterWork } from "./cedar-fork-classes.ts";
 import { cedarForkMoney } from "./cedar-fork-money.ts";
 import { cedarForkWeek } from "./cedar-fork-week.ts";
+import { cedarForkYearPlan } from "./cedar-fork-year-plan.ts";
 import type { DemoPractice } from "./demo-practice.ts";
 import { grangeHall } from "./grange-hall.ts";
 
@@ -21,6 +22,7 @@ export const cedarFork: DemoPractice = {
   happened: [],
   plans: [
     { id: "week", document: cedarForkWeek },
+    { id: "year", document: cedarForkYearPlan },
     { id: "money", document: cedarForkMoney },
   ],
 };

@@ -4,6 +4,7 @@ import { saturdayLong, thursdayBeginners, tuesdayEvening, wednesdayChairs } from
 import { thursdayHappened, tuesdayHappened } from "./marlsford-happened.ts";
 import { marlsfordMoney } from "./marlsford-money.ts";
 import { marlsfordWeek } from "./marlsford-week.ts";
+import { marlsfordYearPlan } from "./marlsford-year-plan.ts";
 import { quayStreetMissionRoom } from "./quay-street-mission-room.ts";
 import { stBrannocsChurchHall } from "./st-brannocs-church-hall.ts";
 import { titheBarnHall } from "./tithe-barn-hall.ts";
@@ -36,6 +37,7 @@ export const marlsford: DemoPractice = {
   ],
   plans: [
     { id: "week", document: marlsfordWeek },
+    { id: "year", document: marlsfordYearPlan },
     { id: "money", document: marlsfordMoney },
   ],
 };

@@ -32,7 +32,7 @@ export function moneySentences(year: MoneyYear, found: MoneyFound, write: Amount
 }
 
 function cashSentences(year: MoneyYear, found: MoneyFound, say: Say): readonly string[] {
-  const { book, owed } = found.cases.middle;
+  const { book } = found.cases.middle;
   const over = book.months.find(({ lowest }) => lowest < 0);
   return [
     `The bank is lowest on ${book.lowestOn} with ${say(book.lowest)}, and holds ${say(book.end)} at the end of ${year.until.toString()}.`,
@@ -43,7 +43,7 @@ function cashSentences(year: MoneyYear, found: MoneyFound, say: Say): readonly s
         ]),
     ...bandSentence(found, say),
     reserveSentence(year, found, say),
-    ...owedSentence(owedAt(owed, book.lowestOn), owed.length > 0, book.lowest, say),
+    ...owedSentence(found.cases.middle, say),
   ];
 }
 
@@ -70,11 +70,27 @@ function reserveSentence(year: MoneyYear, { uncertain, cases }: MoneyFound, say:
   return `Have ${say(reserve.advised)} there on ${year.from.toString()}: ${why}. ${have}${low}`;
 }
 
-function owedSentence(owed: number, hasPasses: boolean, lowest: number, say: Say): readonly string[] {
-  if (!hasPasses) return [];
-  const rest = lowest - owed;
+/** What is owed in classes on the lowest day; where that is nothing, the most that is owed at any day's end. */
+function owedSentence({ owed, book }: MoneyFound["cases"]["middle"], say: Say): readonly string[] {
+  if (owed.length === 0) return [];
+  const then = owedAt(owed, book.lowestOn);
+  if (then > 0) {
+    const more = then - book.lowest;
+    return [
+      `On the lowest day ${say(then)} is owed in classes that passes have paid and that are not taught yet${more > 0 ? `: ${say(more)} more than the bank then holds` : ""}.`,
+    ];
+  }
+  const days = owed.flatMap(({ after }) => after.map(({ date }) => date)).sort();
+  const most = days.reduce(
+    (best, date) => {
+      const coins = owedAt(owed, date);
+      return coins > best.coins ? { date, coins } : best;
+    },
+    { date: "", coins: 0 },
+  );
+  if (most.coins === 0) return [];
   return [
-    `On the lowest day ${say(owed)} is owed in classes that passes have paid and that are not taught yet${rest < 0 ? `: ${say(-rest)} more than the bank then holds` : ""}.`,
+    `At most ${say(most.coins)} is owed in classes that passes have paid and that are not taught yet, on ${most.date}.`,
   ];
 }
 

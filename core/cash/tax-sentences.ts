@@ -21,6 +21,7 @@ export function taxSentences(
   const pot = potAt(eve, question, taxYears, flows, taxDates);
   return [
     ...taxYears.flatMap((it) => yearSentences(it, question, say)),
+    ...class2Sentence(taxYears, say),
     ...payingSentence(taxDates, year.until.toString(), say),
     ...firstJanuary(question, taxDates, say),
     ...registerSentence(taxDates),
@@ -42,12 +43,11 @@ function yearSentences(year: TaxYear, question: TaxQuestion, say: Say): readonly
     `${first} Of the next ${say(10_000)} earned, ${say(Math.round(next.valueOf()))} would go in tax.`,
     ...(chosen.own
       ? []
-      : [`That year has no rates of its own here; those of ${chosen.table.name} stand in.`]),
+      : [`There are no rates for that year here yet: those of ${chosen.table.name} stand in.`]),
     ...(unseenDays === 0
       ? []
       : [`Its last ${unseenDays} days lie after these months and are taken to be like their average day.`]),
     ...allowanceSentence(year, say),
-    ...(bill.class2 === null ? [] : [class2Sentence(year, bill.class2, say)]),
   ];
 }
 
@@ -58,9 +58,14 @@ function allowanceSentence({ bill, trading, chosen }: TaxYear, say: Say): readon
   ];
 }
 
-function class2Sentence({ chosen }: TaxYear, class2: number, say: Say): string {
-  const under = chosen.table.rules === "uk" ? chosen.table.class2.smallProfits : 0;
-  return `With a profit under ${say(under)} that year may not count for the state pension, unless a job makes it; Class 2 of ${say(class2)}, paid of your own will, does too. It is not in the bill.`;
+/** Of the first year with so small a profit: the next are like it, or bigger. */
+function class2Sentence(years: readonly TaxYear[], say: Say): readonly string[] {
+  const year = years.find(({ bill }) => bill.class2 !== null);
+  const table = year?.chosen.table;
+  if (year === undefined || table === undefined || table.rules !== "uk") return [];
+  return [
+    `With a profit under ${say(table.class2.smallProfits)} the tax year ${spanWords(year)} may not count for the state pension, unless a job makes it; Class 2 of ${say(year.bill.class2 ?? 0)}, paid of your own will, does too. It is not in the bill.`,
+  ];
 }
 
 function payingSentence(dates: readonly TaxDate[], until: string, say: Say): readonly string[] {
@@ -120,6 +125,6 @@ function potSentence(question: TaxQuestion, pot: number, from: string, say: Say)
   return [`${should}; it holds ${say(question.pot)}${short > 0 ? `, ${say(short)} short` : ""}.`];
 }
 
-export function spanWords({ from, until }: Pick<TaxYear, "from" | "until">): string {
+function spanWords({ from, until }: Pick<TaxYear, "from" | "until">): string {
   return `from ${from.toString()} until ${until.toString()}`;
 }

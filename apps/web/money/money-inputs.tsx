@@ -28,7 +28,7 @@ export function MoneyInputs({ practiceId, practice, plan, money, change, week, w
   const { from } = document;
   return (
     <>
-      <section className="part" aria-labelledby="comes">
+      <section className="part money-part" aria-labelledby="comes">
         <h2 id="comes" className="part-title">
           What comes and what goes
         </h2>
@@ -39,7 +39,7 @@ export function MoneyInputs({ practiceId, practice, plan, money, change, week, w
           <MoveList plan={plan} change={change} from={from} currency={practice.currency} words={words} />
         </div>
       </section>
-      <section className="part" aria-labelledby="tax-and-need">
+      <section className="part money-part" aria-labelledby="tax-and-need">
         <h2 id="tax-and-need" className="part-title">
           Tax and what you need
         </h2>

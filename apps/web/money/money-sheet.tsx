@@ -51,7 +51,7 @@ export function MoneySheet({ practiceId, practice, classes, halls, opened, week 
   const { json } = money;
   return (
     <FormOf form={form}>
-      <section className="part" aria-labelledby="bank">
+      <section className="part money-part" aria-labelledby="bank">
         <h2 id="bank" className="part-title">
           The bank, month by month
         </h2>
@@ -59,7 +59,7 @@ export function MoneySheet({ practiceId, practice, classes, halls, opened, week 
         {json === null ? null : <BankPart json={json} words={words} />}
       </section>
       {json === null || json.tax === null ? null : (
-        <section className="part" aria-labelledby="pot">
+        <section className="part money-part" aria-labelledby="pot">
           <h2 id="pot" className="part-title">
             The tax pot
           </h2>
@@ -67,7 +67,7 @@ export function MoneySheet({ practiceId, practice, classes, halls, opened, week 
         </section>
       )}
       {json === null || json.path === null ? null : (
-        <section className="part" aria-labelledby="path">
+        <section className="part money-part" aria-labelledby="path">
           <h2 id="path" className="part-title">
             From studio work to your own classes
           </h2>

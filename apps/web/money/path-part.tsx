@@ -46,7 +46,9 @@ function PathTable({ path, words }: Omit<Props, "json">) {
         <thead>
           <tr>
             <th scope="col">From</th>
-            <th scope="col">Still taught</th>
+            <th scope="col" className="money-word">
+              Still taught
+            </th>
             <th scope="col">Low</th>
             <th scope="col">Middle</th>
             <th scope="col">High</th>
@@ -59,7 +61,9 @@ function PathTable({ path, words }: Omit<Props, "json">) {
           {path.months.map((row) => (
             <tr key={row.month}>
               <th scope="row">{words.month(row.month)}</th>
-              <td>{row.kept.length === 0 ? "only the rest" : row.kept.map(nameOf).join(", ")}</td>
+              <td className="money-word">
+                {row.kept.length === 0 ? "only the rest" : row.kept.map(nameOf).join(", ")}
+              </td>
               <td>{words.amount(row.low)}</td>
               <td>{words.amount(row.middle)}</td>
               <td>{words.amount(row.high)}</td>

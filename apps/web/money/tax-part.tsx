@@ -69,8 +69,12 @@ function DatesTable({ tax, words }: Omit<Props, "json">) {
         <thead>
           <tr>
             <th scope="col">By</th>
-            <th scope="col">What</th>
-            <th scope="col">For the tax year from</th>
+            <th scope="col" className="money-word">
+              What
+            </th>
+            <th scope="col" className="money-word">
+              For the tax year from
+            </th>
             <th scope="col">Amount</th>
           </tr>
         </thead>
@@ -78,11 +82,11 @@ function DatesTable({ tax, words }: Omit<Props, "json">) {
           {tax.dates.map(({ date, what, forYear, amount, inMonths }) => (
             <tr key={`${date} ${what} ${forYear}`}>
               <th scope="row">{words.says(date)}</th>
-              <td>
+              <td className="money-word">
                 {whats[what]}
                 {inMonths ? "" : ", after these months"}
               </td>
-              <td>{words.says(forYear)}</td>
+              <td className="money-word">{words.says(forYear)}</td>
               <td>{amount === null ? "" : words.amount(amount)}</td>
             </tr>
           ))}

@@ -60,7 +60,7 @@ test("CASH-20: what the tax year had before the first day counts towards it", ()
 test("CASH-21: a year without rates takes the nearest and says so", () => {
   const json = answer({ from: "2029-04-06", tax: { place: "uk" }, ...earning("2029-05-01", "20000") });
   expect(json.tax?.years[0]).toMatchObject({ table: "uk-2026", ownTable: false });
-  expect(json.sentences.join(" ")).toContain("no rates of its own here");
+  expect(json.sentences.join(" ")).toContain("no rates for that year here yet");
 });
 
 test("CASH-21: a table of her own stands before the one that comes with it", () => {
