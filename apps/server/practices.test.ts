@@ -82,12 +82,12 @@ describe("a plan of the practice", () => {
 
   it("is saved, read back with the practice, and changed from the version that was seen", async () => {
     const { put, get } = await trialDemo();
-    const saved = await put(url, { action: "action-0002", from: 0, document });
-    expect(saved.json()).toMatchObject({ id: "year", version: 1 });
-    const late = await put(url, { action: "action-0003", from: 0, document: {} });
+    const saved = await put(url, { action: "action-0002", from: 1, document });
+    expect(saved.json()).toMatchObject({ id: "year", version: 2 });
+    const late = await put(url, { action: "action-0003", from: 1, document: {} });
     expect([late.statusCode, codesOf(late)]).toEqual([409, ["changed-elsewhere"]]);
     const whole = practiceWholeContract.parse((await get("/api/practices/oriel")).json());
-    expect(whole.plans.find(({ id }) => id === "year")?.version).toBe(1);
+    expect(whole.plans.find(({ id }) => id === "year")?.version).toBe(2);
   });
 
   it("of the week is kept with what was left out filled in, and tells what nothing reads", async () => {
