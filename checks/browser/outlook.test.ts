@@ -121,6 +121,14 @@ test("on a phone a session is written down on the next teaching date, slips are 
   await last.getByRole("checkbox", { name: "Cancelled" }).check();
   await going.getByText("Learned from 11 sessions").waitFor();
 
+  const luck = going.getByRole("textbox", { name: /^Of 100 people, so many more or fewer/ });
+  await fill(luck, "90");
+  await going.getByText("90 cannot be right here. Give a number from 0 to 80.").waitFor();
+  await fill(luck, "0");
+  await expect.poll(() => going.getByText("Luck that an evening shares").count()).toBe(0);
+  await fill(luck, "20");
+  await going.getByText("Luck that an evening shares").waitFor({ state: "attached" });
+
   await going.getByText("The seasons of the year", { exact: true }).first().click();
   await fill(going.getByRole("textbox", { name: "December" }), "1.3");
   await expect.poll(() => going.getByText("How much thinner a December").count()).toBe(0);
