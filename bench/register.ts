@@ -1,6 +1,7 @@
 // How fast the running record keeps what is done, on both stores, beside the bare database doing as many durable
 // transactions of one row in the same run.
 // npm run bench -- register [--json] [--users 50] [--actions 2000] [--rounds 2] [--past 100000]
+// [--store SQLite|PostgreSQL: only that one]
 import { parseArgs } from "node:util";
 import { wallClock } from "./clock.ts";
 import { machineNow } from "./machine.ts";
@@ -14,6 +15,7 @@ const { values } = parseArgs({
     actions: { type: "string", default: "2000" },
     rounds: { type: "string", default: "2" },
     past: { type: "string", default: "100000" },
+    store: { type: "string", default: "" },
   },
 });
 
@@ -22,6 +24,7 @@ const order = {
   actions: Number(values.actions),
   rounds: Number(values.rounds),
   past: Number(values.past),
+  only: values.store,
 };
 const stores = await measureStores(order, wallClock);
 const record = { bench: "register", machine: machineNow(), ...order, stores };
