@@ -1,3 +1,4 @@
+export { type CoverChoice, type CoverChoiceAsked, coverChoice } from "./cover-choice.ts";
 export { type ClassSheet, classSheet } from "./class-sheet.ts";
 export type { ClassSheetInput } from "./class-sheet-input.ts";
 export { datesInWords, dateWords, monthWords, timesInWords, timeWords, weekdayWord } from "./date-words.ts";

@@ -154,6 +154,18 @@ const year = createRoute({
   component: lazyRouteComponent(() => import("./year/year-page.tsx"), "YearPage"),
 });
 
+const wrong = createRoute({
+  getParentRoute: () => practice,
+  path: "/sessions/$id/wrong",
+  component: lazyRouteComponent(() => import("./wrong/wrong-page.tsx"), "WrongPage"),
+});
+
+const handover = createRoute({
+  getParentRoute: () => practice,
+  path: "/sessions/$id/handover",
+  component: lazyRouteComponent(() => import("./wrong/handover-page.tsx"), "HandoverPage"),
+});
+
 const tree = root.addChildren([
   start,
   practice.addChildren([
@@ -171,6 +183,8 @@ const tree = root.addChildren([
     measuring,
     hallSheet,
     classHallSheet,
+    wrong,
+    handover,
     people,
     coming,
     onePerson,

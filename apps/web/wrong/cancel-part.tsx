@@ -1,0 +1,115 @@
+import { doorNotice, type Follows, followsDrafts, followsSentences } from "#app/record";
+import { type CancelReason, takesMat } from "#core/roll";
+import { useState } from "react";
+import { AmountBox, minorTyped } from "../tonight/amount-box.tsx";
+import { amountText } from "../tonight/amount-text.ts";
+import { BigChoice } from "../tonight/big-choice.tsx";
+import { DraftList } from "./draft-list.tsx";
+import { useClosure } from "./use-closure.ts";
+import { cancelAsked, followsHere, type WrongHere } from "./wrong-here.ts";
+
+type Props = { readonly here: WrongHere; readonly why: CancelReason };
+
+/** Cancelling, with everything that follows listed first; what is done is what was listed. */
+export function CancelPart({ here, why }: Props) {
+  const follows = followsHere(here, why);
+  if (here.session.cancelled !== null) return <Cancelled here={here} />;
+  return follows === undefined ? null : <CancelForm here={here} why={why} follows={follows} />;
+}
+
+const singlesChoices = [
+  { value: "give back", label: "Give it back" },
+  { value: "keep", label: "Keep it for another date" },
+] as const;
+
+function CancelForm({ here, why, follows }: Props & { readonly follows: Follows }) {
+  const { session, writer, currency } = here;
+  const [singles, setSingles] = useState<"give back" | "keep">("give back");
+  const [hire, setHire] = useState<string | null>(null);
+  const closure = useClosure(here);
+  const usual = why === "hall shut" ? 0 : (here.evening?.hall ?? 0);
+  const text = hire ?? amountText(usual, currency);
+  const charged = minorTyped(text, currency);
+  const cancel = () => {
+    if (charged === null) return;
+    const { teachingDates, passes } = cancelAsked(here, why);
+    const done = here.run(
+      {
+        kind: "cancel session",
+        session: here.id,
+        why,
+        teachingDates: [...teachingDates],
+        passes: [...passes],
+        singles,
+        hire: session.hall === null ? null : { hall: session.hall, charged },
+        seen: session.places.filter(takesMat).map(({ id }) => id),
+      },
+      `Cancel ${session.name} on ${writer.day(session.date)}`,
+    );
+    if (done) closure.add(why);
+  };
+  return (
+    <div className="stack">
+      <h3>What follows</h3>
+      <ul className="stack-close" data-follows>
+        {[...followsSentences(follows, writer), hallSentence(here, why, charged), ...closure.says].map(
+          (line) => (
+            <li key={line}>{line}</li>
+          ),
+        )}
+      </ul>
+      {follows.back.length > 0 ? (
+        <BigChoice
+          label="What was paid for this date alone"
+          value={singles}
+          choices={singlesChoices}
+          put={setSingles}
+        />
+      ) : null}
+      <AmountBox
+        label="What the hall charges for the date all the same"
+        help={
+          why === "hall shut"
+            ? "Nothing, when the hall takes the date back; look at its conditions"
+            : "All of it past the hall’s notice, less or nothing before; its conditions decide"
+        }
+        currency={currency}
+        text={text}
+        put={setHire}
+      />
+      <p>
+        <button
+          type="button"
+          className="button button-main reach"
+          disabled={charged === null}
+          onClick={cancel}
+        >
+          Cancel this session, and do all of this
+        </button>
+      </p>
+      <DraftList
+        here={here}
+        drafts={followsDrafts(follows, why, writer)}
+        notice={doorNotice(follows, why, writer)}
+      />
+    </div>
+  );
+}
+
+function hallSentence({ writer, currency }: WrongHere, why: CancelReason, charged: number | null): string {
+  if (charged === null) return "What the hall charges cannot be read.";
+  if (charged > 0)
+    return `The hall charges ${writer.money(charged, currency)}, which goes into the books as due.`;
+  return why === "hall shut" ? "The hire of that date is not payable." : "The hall charges nothing.";
+}
+
+function Cancelled({ here }: { readonly here: WrongHere }) {
+  return (
+    <p>
+      <strong>
+        {here.session.name} on {here.writer.day(here.session.date)} is cancelled.
+      </strong>{" "}
+      Nothing more is to be done for it here; who was told is in your hands.
+    </p>
+  );
+}

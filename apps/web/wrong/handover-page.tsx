@@ -1,0 +1,115 @@
+import "../tonight/tonight.css";
+import { useParams } from "@tanstack/react-router";
+import { takesMat } from "#core/roll";
+import { usePractice } from "../drafts/use-practice.ts";
+import { PageTitle } from "../parts/page-title.tsx";
+import { useRecord } from "../record/use-record.ts";
+import { useRun, useWriter } from "../tonight/register-here.ts";
+import { registerRows } from "../tonight/register-rows.ts";
+import { useNow } from "../tonight/use-now.ts";
+import { useSessionLook } from "./use-session-look.ts";
+import { wrongHere, type WrongHere } from "./wrong-here.ts";
+
+/** One sheet for whoever takes the class: the room, the people, the money rule. No word about anybody's health. */
+export function HandoverPage() {
+  const { practice, id } = useParams({ from: "/practice/$practice/sessions/$id/handover" });
+  const here = usePractice(practice);
+  const { locale, name } = here.practice;
+  const record = useRecord(practice, locale);
+  const { session, looked } = useSessionLook(record, id);
+  const writer = useWriter(locale);
+  const now = useNow();
+  const running = useRun(record);
+  return (
+    <>
+      <div className="page-head">
+        <PageTitle tab="Handover sheet">Handover sheet</PageTitle>
+        {session === undefined ? <p>{looked ? "There is no such session here." : "Reading …"}</p> : null}
+      </div>
+      {session === undefined ? null : (
+        <Handover
+          here={wrongHere(
+            { practiceId: practice, id, session, record, locale, writer, now, ...running },
+            here,
+          )}
+          teacher={name}
+        />
+      )}
+    </>
+  );
+}
+
+type Props = { readonly here: WrongHere; readonly teacher: string };
+
+function Handover({ here, teacher }: Props) {
+  const { session, document, hall, writer, record, id } = here;
+  const rows = registerRows(id, session, record.look, writer).filter(({ place }) => takesMat(place));
+  const by = record.look.person(session.cover?.by ?? "")?.contact.name;
+  return (
+    <section className="part" aria-label="Handover sheet">
+      <p className="answer">
+        {session.name}, {writer.day(session.date)}, {session.minutes} minutes
+        {hall === undefined ? "" : `, ${hall.name}`}.
+      </p>
+      <dl>
+        <dt>Taught by</dt>
+        <dd>
+          {by === undefined
+            ? "________"
+            : `${by}, for ${writer.money(session.cover?.fee ?? 0, session.currency)}`}{" "}
+          in place of {teacher}
+        </dd>
+        <dt>Who it is for</dt>
+        <dd>{document?.whoFor === undefined || document.whoFor === "" ? "________" : document.whoFor}</dd>
+        <dt>People in the room</dt>
+        <dd>
+          {session.capacity} mats;{" "}
+          {session.posted === null
+            ? "the hall’s own number is on its notice"
+            : `the hall’s own number is ${session.posted} people`}
+          . Let nobody in beyond it, keep the ways to the doors clear, and count heads.
+        </dd>
+        <dt>Money</dt>
+        <dd>
+          {writer.money(session.single, session.currency)} for whoever comes without a place; note the name
+          and how it was paid.
+        </dd>
+        <dt>Whoever has a dot</dt>
+        <dd>
+          Ask quietly before the class whether there is something you should know; they tell you themselves.
+        </dd>
+        <dt>Key, lights, heating</dt>
+        <dd>________</dd>
+        <dt>If something happens</dt>
+        <dd>Emergency services first. Then ring {teacher}: ________</dd>
+      </dl>
+      <table className="print-register">
+        <caption>Booked: {rows.length}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Name</th>
+            <th scope="col">How</th>
+            <th scope="col">Here</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ place, name, how, speak }) => (
+            <tr key={place.id}>
+              <td>
+                {name}
+                {speak ? " • speak first" : ""}
+              </td>
+              <td>{how}</td>
+              <td className="print-box">{"\u00a0"}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="no-print">
+        <button type="button" className="button button-main reach" onClick={() => print()}>
+          Print this sheet
+        </button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,88 @@
+import "../tonight/tonight.css";
+import { Link, useParams } from "@tanstack/react-router";
+import { useState } from "react";
+import { usePractice } from "../drafts/use-practice.ts";
+import { PageTitle } from "../parts/page-title.tsx";
+import { ProblemList } from "../parts/problem-list.tsx";
+import { useRecord } from "../record/use-record.ts";
+import { BigChoice } from "../tonight/big-choice.tsx";
+import { RecordLine } from "../tonight/record-line.tsx";
+import { useRun, useWriter } from "../tonight/register-here.ts";
+import { useNow } from "../tonight/use-now.ts";
+import { AccidentPart } from "./accident-part.tsx";
+import { CancelPart } from "./cancel-part.tsx";
+import { CoverPart } from "./cover-part.tsx";
+import { ThinPart } from "./thin-part.tsx";
+import { useSessionLook } from "./use-session-look.ts";
+import { wrongHere, type WrongHere } from "./wrong-here.ts";
+
+/** One screen for what goes wrong: everything that follows is listed before it is done. */
+export function WrongPage() {
+  const { practice, id } = useParams({ from: "/practice/$practice/sessions/$id/wrong" });
+  const here = usePractice(practice);
+  const { locale } = here.practice;
+  const record = useRecord(practice, locale);
+  const { session, looked } = useSessionLook(record, id);
+  const writer = useWriter(locale);
+  const now = useNow();
+  const running = useRun(record);
+  return (
+    <>
+      <RecordLine record={record} />
+      <div className="page-head">
+        <PageTitle tab="Something is wrong">Something is wrong</PageTitle>
+        {session === undefined ? (
+          <p>{looked ? "There is no such session here." : "Reading …"}</p>
+        ) : (
+          <p className="answer">
+            {session.name} on {writer.day(session.date)}. Nothing is done before you have read what follows
+            from it.
+          </p>
+        )}
+      </div>
+      {session === undefined ? null : (
+        <WhatIsWrong
+          here={wrongHere(
+            { practiceId: practice, id, session, record, locale, writer, now, ...running },
+            here,
+          )}
+        />
+      )}
+      <p>
+        <Link to="/practice/$practice/sessions/$id" params={{ practice, id }} className="reach-link">
+          Back to the register
+        </Link>
+      </p>
+    </>
+  );
+}
+
+const choices = [
+  { value: "hall shut", label: "The hall is shut" },
+  { value: "teacher", label: "I cannot teach" },
+  { value: "too few", label: "Too few are coming" },
+  { value: "weather", label: "The weather" },
+  { value: "hurt", label: "Somebody was hurt" },
+] as const;
+
+function WhatIsWrong({ here }: { readonly here: WrongHere }) {
+  const [what, setWhat] = useState<(typeof choices)[number]["value"] | null>(null);
+  return (
+    <section className="part" aria-label="What is wrong">
+      <div className="stack measure">
+        <BigChoice
+          label="What is wrong?"
+          value={what ?? ""}
+          choices={choices}
+          put={(value) => setWhat(value === "" ? null : value)}
+        />
+        <output>{here.said.says.join(" ")}</output>
+        <ProblemList problems={here.said.problems} />
+        {what === "teacher" ? <CoverPart here={here} /> : null}
+        {what === "too few" ? <ThinPart here={here} /> : null}
+        {what === "hurt" ? <AccidentPart here={here} /> : null}
+        {what === null || what === "hurt" ? null : <CancelPart key={what} here={here} why={what} />}
+      </div>
+    </section>
+  );
+}
