@@ -21,7 +21,9 @@ test("a Tuesday class in a year from a Tuesday to a Tuesday is there 53 times (Y
 test("a calendar year of 53 weeks has 53 Thursdays and says so; a leap year has 53 Tuesdays when it begins on Monday", () => {
   const thursday = { from: "2026-01-01", until: "2026-12-31", classes: [{ ...evening, weekday: 4 }] };
   expect(one(thursday)?.sessions).toBe(53);
-  expect(answer(thursday).json.sentences).toContain("2026 has a week 53.");
+  expect(answer(thursday).json.sentences).toContain(
+    "2026 has 53 weeks: a day of the week can come 53 times in it.",
+  );
   // 1 January 2024 is a Monday, 31 December a Tuesday; 29 February a Thursday
   expect(one({ from: "2024-01-01", until: "2024-12-31" })?.sessions).toBe(53);
   const leap = one({ from: "2024-01-01", until: "2024-12-31", classes: [{ ...evening, weekday: 4 }] });
@@ -122,7 +124,7 @@ test("a session that is moved, added or held all the same is there, and what is 
     "Tuesday evening is held on Tuesday 29 December 2026 all the same: away.",
     "Tuesday evening has no session on Wednesday 9 September 2026 that could be cancelled.",
   ]);
-  expect(json.sentences.at(-2)).toBe(
+  expect(json.sentences[1]).toBe(
     "Tuesday evening: 53 sessions (1 moved and 2 added or held all the same), of 53 Tuesdays; 1 falls out: 1 cancelled by you.",
   );
 });
@@ -232,7 +234,7 @@ test("being ill is a guess beside the sessions and takes none of them (YEAR-9)",
   const { json } = answer({ sick: { share: 0.1 } });
   // 0.1 × 53
   expect([json.sessions, json.sick]).toEqual([53, { share: 0.1, sessions: 5.3, guess: true }]);
-  expect(json.sentences.at(-1)).toBe(
+  expect(json.sentences[2]).toBe(
     "Being ill may take 5.3 of the 53 sessions more: a guess of 10 %, on no date and taken off nothing above.",
   );
 });

@@ -18,9 +18,9 @@ export function yearSentences(year: Year, found: YearFound): readonly string[] {
   const when = `From ${dayText(span.from, locale)} to ${dayText(span.until, locale)}`;
   return [
     `${when} you teach in ${taught} of ${countText(found.weeks.length, "week")}: ${countText(total, "session")} of ${countText(found.classes.length, "class", "classes")}.`,
-    ...longYearSentence(year),
     ...found.classes.map(classSentence),
     ...sickSentence(year.sick, total),
+    ...longYearSentence(year),
   ];
 }
 
@@ -33,7 +33,7 @@ function longYearSentence({ span }: Year): readonly string[] {
       Temporal.PlainDate.compare(span.from, last) <= 0 && Temporal.PlainDate.compare(last, span.until) <= 0;
     return inside && last.weekOfYear === 53;
   });
-  return long.map((year) => `${year} has a week 53.`);
+  return long.map((year) => `${year} has 53 weeks: a day of the week can come 53 times in it.`);
 }
 
 function classSentence({ class: one, sessions, lost, days }: ClassYearDates): string {

@@ -1,15 +1,21 @@
 import type { YearQuestion } from "#app/views";
-import type { YearPlan } from "#core/year";
+import type { YearCalendarJson, YearPlan } from "#core/year";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { DateField } from "../fields/date-field.tsx";
 import { Rows } from "../fields/rows.tsx";
 import { WordsField } from "../fields/words-field.tsx";
 import { RowProblem } from "../week/row-problem.tsx";
+import { today } from "../words/dates.ts";
 import type { ChangePlan } from "./plan-form.ts";
 
 type Change = YearPlan["changes"][number];
 type Document = YearQuestion["document"];
-type Props = { readonly plan: YearPlan; readonly change: ChangePlan; readonly document: Document };
+type Props = {
+  readonly plan: YearPlan;
+  readonly change: ChangePlan;
+  readonly document: Document;
+  readonly json: YearCalendarJson | null;
+};
 
 const kinds = [
   { value: "move", label: "is moved" },
@@ -18,8 +24,10 @@ const kinds = [
 ];
 
 /** Single sessions moved, cancelled or added. A session that is moved again counts up, so that calendars follow. */
-export function ChangeFields({ plan, change, document }: Props) {
+export function ChangeFields({ plan, change, document, json }: Props) {
   const [first] = document.classes;
+  const dates = json?.classes.find(({ id }) => id === first?.id)?.dates ?? [];
+  const next = dates.find(({ date }) => date >= today())?.date ?? dates[0]?.date ?? document.from;
   if (first === undefined) return null;
   return (
     <Rows<Change>
@@ -27,7 +35,7 @@ export function ChangeFields({ plan, change, document }: Props) {
       path="changes"
       compact
       rows={plan.changes}
-      fresh={() => ({ kind: "cancel", class: first.id, date: document.from, why: "" })}
+      fresh={() => ({ kind: "cancel", class: first.id, date: next, why: "" })}
       add="Move, cancel or add a session"
       named={(index) => `the change of ${plan.changes[index]?.date ?? index + 1}`}
       put={(changes) => change((before) => ({ ...before, changes: [...changes] }))}

@@ -1,5 +1,5 @@
 import type { YearQuestion } from "#app/views";
-import type { Region, YearPlan } from "#core/year";
+import type { Region, YearCalendarJson, YearPlan } from "#core/year";
 import type { PracticeDocument } from "#core/words";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { DateField } from "../fields/date-field.tsx";
@@ -9,7 +9,7 @@ import { Rows } from "../fields/rows.tsx";
 import { Show } from "../parts/show.tsx";
 import { RowProblem } from "../week/row-problem.tsx";
 import { ChangeFields } from "./change-fields.tsx";
-import { DayListFields, DaysRow, type LostLines } from "./day-list-fields.tsx";
+import { DayListFields, DaysRow } from "./day-list-fields.tsx";
 import { HallFields } from "./hall-fields.tsx";
 import type { ChangePlan } from "./plan-form.ts";
 
@@ -18,11 +18,13 @@ type Props = {
   readonly plan: YearPlan;
   readonly change: ChangePlan;
   readonly question: YearQuestion;
-  readonly lost: LostLines;
+  /** the answer, for the lines that are not understood and the dates there are; null before the first */
+  readonly json: YearCalendarJson | null;
 };
 
 /** All that the year rests on, apart from the class sheets. */
-export function YearInputs({ practice, plan, change, question, lost }: Props) {
+export function YearInputs({ practice, plan, change, question, json }: Props) {
+  const lost = json?.notUnderstood ?? [];
   const { document } = question;
   const american = practice.locale === "en-US";
   const example = american ? "Spring break: March 22–26, 2027" : "Half-term: 26 to 30 October 2026";
@@ -75,7 +77,9 @@ export function YearInputs({ practice, plan, change, question, lost }: Props) {
         />
       ))}
       <ElectionFields plan={plan} change={change} start={document.from} />
-      <ChangeFields plan={plan} change={change} document={document} />
+      <div className="year-changes">
+        <ChangeFields plan={plan} change={change} document={document} json={json} />
+      </div>
     </section>
   );
 }

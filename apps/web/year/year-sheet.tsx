@@ -43,7 +43,7 @@ export function YearSheet({ practiceId, practice, classes, halls, opened }: Prop
       </section>
       {reply === null ? null : (
         <>
-          <section className="part" aria-labelledby="picture">
+          <section className="part year-picture" aria-labelledby="picture">
             <h2 id="picture" className="part-title">
               The year as a picture
             </h2>
@@ -71,7 +71,7 @@ export function YearSheet({ practiceId, practice, classes, halls, opened }: Prop
         plan={plan}
         change={change}
         question={question}
-        lost={reply?.json.notUnderstood ?? []}
+        json={reply?.json ?? null}
       />
     </FormOf>
   );
