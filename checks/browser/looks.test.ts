@@ -31,7 +31,7 @@ async function openDemo(which: string): Promise<void> {
     await links.first().waitFor();
     pages.push((await links.first().getAttribute("href")) ?? "");
   }
-  for (const place of ["compare", "people"])
+  for (const place of ["compare", "people", "week"])
     pages.push(new URL(page.url()).pathname.replace(/halls$/, place));
   await context.close();
 }
@@ -106,7 +106,7 @@ beforeAll(async () => {
 describe.each(looks)("on %s", (_name, options) => {
   test("every page passes axe, fits the screen and uses our words", async () => {
     const { context, page, errors } = await freshPage(story.browser, options);
-    expect(pages.length).toBe(15);
+    expect(pages.length).toBe(17);
     for (const path of pages) {
       await page.goto(story.server.address + path);
       await settled(page);

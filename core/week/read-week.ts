@@ -12,6 +12,7 @@ import {
 } from "#core/words";
 import { readCandidates } from "./read-candidates.ts";
 import { commitmentOverlaps, readCommitments } from "./read-commitments.ts";
+import { clockChangeProblems } from "./clock-change-hours.ts";
 import { readLimits } from "./read-limits.ts";
 import { missingWays, placeUnknown, readWays } from "./read-ways.ts";
 import { readWhole } from "./read-whole.ts";
@@ -47,6 +48,7 @@ export function readWeek(document: WeekDocument): Result<Week> {
   const faults = [
     ...missingWays(ways, places.value, rest.home, candidates),
     ...commitmentOverlaps(rest.commitments, candidates),
+    ...clockChangeProblems(candidates, zoneOf(document)),
   ];
   if (faults.length > 0) return bad(...faults);
   const wishes = readWishes(document, weeks, candidates, currency.value);
@@ -84,9 +86,14 @@ function placesTwice(places: WeekDocument["places"]): readonly Problem[] {
   });
 }
 
+function zoneOf({ zone, home, places }: WeekDocument): string | undefined {
+  return zone ?? places.find(({ id }) => id === home)?.zone;
+}
+
 /** One week is planned in one zone: times of two cannot be put in an order with a pencil. */
-function zoneProblems({ zone, home, places }: WeekDocument): readonly Problem[] {
-  const own = zone ?? places.find(({ id }) => id === home)?.zone;
+function zoneProblems(document: WeekDocument): readonly Problem[] {
+  const { zone, places } = document;
+  const own = zoneOf(document);
   const unknown = [zone, ...places.map((it) => it.zone)].filter((it) => it !== undefined && !isZone(it));
   if (unknown.length > 0) {
     const says = `“${String(unknown[0]).slice(0, 40)}” is not a zone we know.`;

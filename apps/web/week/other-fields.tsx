@@ -23,9 +23,9 @@ const kinds: readonly { readonly value: Other["kind"]; readonly label: string }[
 ];
 
 const standings = [
-  { value: "may", label: "It may be in the week" },
-  { value: "fixed", label: "Promised: it is in the week" },
-  { value: "out", label: "Left out for now" },
+  { value: "may", label: "when it pays" },
+  { value: "fixed", label: "promised" },
+  { value: "out", label: "left out" },
 ];
 
 /** The figures of one class for others. */

@@ -35,9 +35,9 @@ export function OwnList({ practiceId, rows, plan, change }: Props) {
 }
 
 const choices = [
-  { value: "may", label: "It may be in the week" },
-  { value: "fixed", label: "Promised: it is in the week" },
-  { value: "out", label: "Left out for now" },
+  { value: "may", label: "when it pays" },
+  { value: "fixed", label: "promised" },
+  { value: "out", label: "left out" },
 ];
 
 function OwnRow({ practiceId, row, plan, change }: Omit<Props, "rows"> & { readonly row: OwnClassRow }) {

@@ -26,7 +26,9 @@ export function PlaceList({ plan, places, halls, change }: Props) {
   const dropTyped = useDropTyped();
   const used = new Set(plan.candidates.map(({ place }) => place));
   return (
-    <Show summary={`${places.length === 1 ? "1 place" : `${places.length} places`}, with their map figures`}>
+    <Show
+      summary={`${places.length === 1 ? "1 place" : `${places.length} places`}, their names and where they are`}
+    >
       <p className="small soft">
         Your halls come in by themselves. A point on the map, as any map gives it, is only for a guess of ways
         that nobody stated.

@@ -22,7 +22,11 @@ export function WeekPage() {
           <Link to="/practice/$practice/classes" params={{ practice: id }}>
             classes
           </Link>{" "}
-          come from their sheets.
+          come from their sheets. Its dates are in{" "}
+          <Link to="/practice/$practice/year" params={{ practice: id }}>
+            the year
+          </Link>
+          .
         </p>
       </div>
       <WeekSheet practiceId={id} practice={practice} classes={classes} halls={halls} opened={opened} />
