@@ -88,7 +88,7 @@ test("a class without a hall is told with what to do", () => {
   expect(nothing).toBe(true);
 });
 
-test("tax can be left out, and a class that is gone is not asked on the path", () => {
+test("tax can be left out; a class that is gone, and a need that nobody gave, ask nothing of the path", () => {
   const { document } = asked({
     tax: null,
     path: {
@@ -101,6 +101,8 @@ test("tax can be left out, and a class that is gone is not asked on the path", (
   });
   expect(document.tax).toBeUndefined();
   expect(document.path?.mayDrop).toEqual([]);
+  const without = { need: "0", level: 0.8, window: 3, together: 0.3, mayDrop: [] };
+  expect(asked({ path: without }).document.path).toBeUndefined();
 });
 
 test("problems of the document stand at the ids of the plan", () => {

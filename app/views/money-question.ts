@@ -56,7 +56,8 @@ export function moneyQuestion(input: MoneyQuestionInput): MoneyQuestion {
     from: from ?? `${today.slice(0, 7)}-01`,
     work: [...plan.work, ...own],
     ...(taxed === undefined ? {} : { tax: taxed }),
-    ...(path === undefined
+    // a need of nought is one that nobody has given yet: the rest is answered without the path
+    ...(path === undefined || Number(path.need) === 0
       ? {}
       : { path: { ...path, mayDrop: path.mayDrop.filter(({ id }) => known.has(id)) } }),
     guesses: [...guesses, ...rows.flatMap(({ guessed }) => guessed)],

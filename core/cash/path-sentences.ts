@@ -21,7 +21,7 @@ export function pathSentences(
       ...tail,
     ];
   return [
-    planSentence(found, nameOf, sure, year.until.toString()),
+    ...planSentences(found, nameOf, sure, year.until.toString()),
     ...aloneSentences(found, nameOf),
     ...(thin === undefined
       ? []
@@ -30,27 +30,31 @@ export function pathSentences(
   ];
 }
 
-function planSentence(
+/** How far it can go, and the order of it. */
+function planSentences(
   { classes, freedHours }: PathFound,
   nameOf: (one: PathClass) => string,
   sure: string,
   until: string,
-): string {
+): readonly string[] {
   const going = classes
     .filter(({ planned }) => planned !== null)
     .sort((one, other) => (one.planned?.month ?? 0) - (other.planned?.month ?? 0));
-  if (going.length === 0) return `None of these classes can go by ${until} with ${sure}.`;
+  const last = going.at(-1)?.planned;
+  if (last === undefined || last === null) return [`None of these classes can go by ${until} with ${sure}.`];
+  const staying = classes.filter(({ planned }) => planned === null).map(nameOf);
   const order = listed(
     going.map(
       (it) => `${nameOf(it)} from ${it.planned?.from ?? ""} (notice by ${it.planned?.noticeBy ?? ""})`,
     ),
   );
-  const last = going.at(-1)?.planned?.from ?? "";
-  const all =
-    going.length === classes.length
-      ? ` From ${last} on the rest carries it.`
-      : ` ${listed(classes.filter(({ planned }) => planned === null).map(nameOf))} ${classes.length - going.length === 1 ? "stays" : "stay"}.`;
-  return `With at least ${sure} you can let go of ${order}: the order that frees the most, ${Math.round(freedHours)} hours by ${until}.${all}`;
+  const stay = staying.length === 0 ? "" : ` ${listed(staying)} ${staying.length === 1 ? "stays" : "stay"}.`;
+  return [
+    staying.length === 0
+      ? `From ${last.from} on the rest carries it without ${listed(going.map(nameOf))}: at least ${sure}.`
+      : `${going.length} of ${classes.length} classes can go by ${until}, with at least ${sure}.`,
+    `Let go of ${order}: the order that frees the most, ${Math.round(freedHours)} hours by ${until}.${stay}`,
+  ];
 }
 
 function aloneSentences({ classes }: PathFound, nameOf: (one: PathClass) => string): readonly string[] {

@@ -38,6 +38,7 @@ export type TaxJson = {
   readonly estimate: true;
   readonly place: string;
   readonly years: readonly TaxYearJson[];
+  /** in the months asked and the year after them */
   readonly dates: readonly {
     readonly date: string;
     readonly what: TaxDate["what"];
@@ -54,17 +55,20 @@ export function taxJson(year: MoneyYear, question: TaxQuestion, middle: MoneyCas
   const text = (coins: number) => coinText(exactNumber(coins), year.currency);
   const eve = year.from.subtract({ days: 1 }).toString();
   const { taxYears, flows, taxDates } = middle;
+  const last = year.until.add({ years: 1 }).toString();
   return {
     estimate: true,
     place: taxYears[0]?.chosen.table.place ?? "",
     years: taxYears.map((it) => yearJson(it, question, text)),
-    dates: taxDates.map(({ date, what, year: forYear, coins }) => ({
-      date,
-      what,
-      forYear,
-      amount: coins === null ? null : text(coins),
-      inMonths: date <= year.until.toString(),
-    })),
+    dates: taxDates
+      .filter(({ date }) => date <= last)
+      .map(({ date, what, year: forYear, coins }) => ({
+        date,
+        what,
+        forYear,
+        amount: coins === null ? null : text(coins),
+        inMonths: date <= year.until.toString(),
+      })),
     pot: {
       shouldBe: text(potAt(eve, question, taxYears, flows, taxDates)),
       is: question.pot === null ? null : text(question.pot),

@@ -30,17 +30,11 @@ export function taxSentences(
 }
 
 function yearSentences(year: TaxYear, question: TaxQuestion, say: Say): readonly string[] {
-  const { bill, trading, chosen, unseenDays } = year;
-  const { percent } = setAside(year);
-  const span = spanWords(year);
+  const { trading, chosen, unseenDays } = year;
   const next = nextRate(chosen.table, question, trading, 10_000).mul(10_000);
-  const sum = `${say(trading.income)} received, ${say(trading.costs)} of costs`;
-  const first =
-    bill.bill <= 0
-      ? `Nothing to put aside for the tax year ${span}: ${sum}, ${bill.bill < 0 ? `and an estimated ${say(-bill.bill)} comes back` : "and no tax on these figures"}.`
-      : `Put aside ${percent} % of each receipt for the tax year ${span}: ${sum}, an estimated bill of ${say(bill.bill)}.`;
   return [
-    `${first} Of the next ${say(10_000)} earned, ${say(Math.round(next.valueOf()))} would go in tax.`,
+    billSentence(year, say),
+    `It rests on ${say(trading.income)} received and ${say(trading.costs)} of costs; of the next ${say(10_000)} earned, ${say(Math.round(next.valueOf()))} would go in tax.`,
     ...(chosen.own
       ? []
       : [`There are no rates for that year here yet: those of ${chosen.table.name} stand in.`]),
@@ -49,6 +43,15 @@ function yearSentences(year: TaxYear, question: TaxQuestion, say: Say): readonly
       : [`Its last ${unseenDays} days lie after these months and are taken to be like their average day.`]),
     ...allowanceSentence(year, say),
   ];
+}
+
+function billSentence(year: TaxYear, say: Say): string {
+  const { bill } = year.bill;
+  const span = spanWords(year);
+  if (bill > 0)
+    return `Put aside ${setAside(year).percent} % of each receipt for the tax year ${span}: an estimated bill of ${say(bill)}.`;
+  const why = bill < 0 ? `an estimated ${say(-bill)} comes back` : "on these figures there is no tax";
+  return `Nothing to put aside for the tax year ${span}: ${why}.`;
 }
 
 function allowanceSentence({ bill, trading, chosen }: TaxYear, say: Say): readonly string[] {

@@ -20,8 +20,9 @@ export function BankPlot({ json, words }: Props) {
   return (
     <figure className="plot" ref={frame}>
       <figcaption className="small soft" id={title}>
-        What is in the bank at the end of each month
-        {json.uncertain ? "; in the band between the low and the high case" : ""}. The dot is the lowest day.
+        What is in the bank on the lowest day of each month and at its end
+        {json.uncertain ? "; in the band between the low and the high case" : ""}. The dot is the lowest day
+        of all.
         {taxed.length === 0 ? "" : " A thin upright line is a month in which tax is paid."}
       </figcaption>
       <svg viewBox={`0 0 ${scale.width} ${scale.height}`} role="img" aria-labelledby={title}>

@@ -9,6 +9,7 @@ import { useDeferredValue, useMemo } from "react";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Listed } from "../drafts/use-practice.ts";
 import { FormOf } from "../fields/form.tsx";
+import { NotAnswered } from "../parts/not-answered.tsx";
 import { currencyOf } from "../hall/hall-form.ts";
 import { monthWords } from "../words/dates.ts";
 import { moneyWords, wholeMoney } from "../words/money-words.ts";
@@ -66,12 +67,22 @@ export function MoneySheet({ practiceId, practice, classes, halls, opened, week 
           <TaxPart json={json} tax={json.tax} words={words} />
         </section>
       )}
-      {json === null || json.path === null ? null : (
+      {json === null || (json.path === null && plan.path === undefined) ? null : (
         <section className="part money-part" aria-labelledby="path">
           <h2 id="path" className="part-title">
             From studio work to your own classes
           </h2>
-          <PathPart json={json} path={json.path} words={words} />
+          {json.path === null ? (
+            <NotAnswered
+              why={{
+                kind: "missing",
+                says: "What you need a month is not known yet, so nobody can say when studio work can go.",
+                next: "Give it at the end of this page.",
+              }}
+            />
+          ) : (
+            <PathPart json={json} path={json.path} words={words} />
+          )}
         </section>
       )}
       <MoneyInputs

@@ -1,32 +1,38 @@
 import type { MoneyJson } from "#core/cash";
 
 export type MonthPoint = { readonly x: number; readonly y: number };
+type Case = "low" | "middle" | "high";
 
 /**
- * Where the balances stand: the opening one at 0, the end of the first month at 1, and the lowest day between, in
- * major units. The end of January is at 1 when it begins in January, its 16th about half way.
+ * Where the balances stand, in major units: the opening one at 0, the end of the first month at 1, and before it the
+ * lowest day of that month, its 16th about half way. Nothing is drawn between, so a line through them is never above
+ * the lowest day.
  */
-export function monthPoints({ opening, months, lowest }: Pick<MoneyJson, "opening" | "months" | "lowest">): {
-  readonly low: readonly MonthPoint[];
-  readonly middle: readonly MonthPoint[];
-  readonly high: readonly MonthPoint[];
+export function monthPoints({
+  opening,
+  months,
+  lowest,
+}: Pick<MoneyJson, "opening" | "months" | "lowest">): Readonly<Record<Case, readonly MonthPoint[]>> & {
   readonly lowest: MonthPoint;
 } {
-  const start = { x: 0, y: Number(opening) };
-  const line = (at: "low" | "middle" | "high") => [
-    start,
-    ...months.map(({ end }, index) => ({ x: index + 1, y: Number(end[at]) })),
+  const line = (at: Case) => [
+    { x: 0, y: Number(opening) },
+    ...months.flatMap((month, index) => [
+      { x: dayAt(index, month.lowestOn), y: Number(month.lowest[at]) },
+      { x: index + 1, y: Number(month.end[at]) },
+    ]),
   ];
   const day = lowest.on.middle;
-  const month = months.findIndex((it) => day.startsWith(it.month));
-  const x =
-    month <= 0 && day === months[0]?.lowestOn && Number(opening) === Number(lowest.balance.middle)
-      ? 0
-      : month + Number(day.slice(8)) / 31;
+  const index = months.findIndex(({ month }) => day.startsWith(month));
   return {
     low: line("low"),
     middle: line("middle"),
     high: line("high"),
-    lowest: { x: Math.max(0, x), y: Number(lowest.balance.middle) },
+    lowest: { x: dayAt(index, day), y: Number(lowest.balance.middle) },
   };
+}
+
+/** The morning of the 1st is where its month begins. */
+function dayAt(index: number, day: string): number {
+  return index + (Number(day.slice(8)) - 1) / 31;
 }

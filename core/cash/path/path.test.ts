@@ -163,7 +163,7 @@ test("CASH-43: of two classes of which one can go the one that takes more hours 
   // own + 60 ≥ 150 from March: Baths goes (3 h × 4 months = 12); own ≥ 150 from May: Plum goes (2 h × 2 = 4)
   expect(json.path?.classes.map((it) => it.planned?.from)).toEqual(["2027-05-01", "2027-03-01"]);
   expect(json.path?.freedHours).toBe(16);
-  expect(json.sentences.join(" ")).toContain("From 2027-05-01 on the rest carries it.");
+  expect(json.sentences.join(" ")).toContain("From 2027-05-01 on the rest carries it without baths and plum");
 });
 
 test("CASH-43: letting the large one go later can free more than letting the small one go first", () => {
