@@ -44,7 +44,7 @@ export default defineConfig({
         // the solver has 3.5 MB: it is asked for in halls, where there may be no signal
         maximumFileSizeToCacheInBytes: 5_000_000,
         navigateFallback: "/index.html",
-        navigateFallbackDenylist: [/^\/api\//],
+        navigateFallbackDenylist: [/^\/(api|calendar)\//],
         skipWaiting: true,
         clientsClaim: true,
         cleanupOutdatedCaches: true,

@@ -1,3 +1,4 @@
+export { type CalendarFeed, calendarFeed } from "./calendar-feed.ts";
 export { checkClass } from "./check-class.ts";
 export { checkHall } from "./check-hall.ts";
 export { checkHappened } from "./check-happened.ts";

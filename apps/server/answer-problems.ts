@@ -7,6 +7,7 @@ import { isProblemsError } from "./read-request.ts";
 const statuses: Readonly<Record<string, number>> = {
   "not-found": 404,
   "no-such-route": 404,
+  "feed-unknown": 404,
   "changed-elsewhere": 409,
   "action-reused": 409,
   "hall-in-use": 409,

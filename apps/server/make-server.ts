@@ -9,6 +9,7 @@ import { documentSchemas } from "./document-schemas.ts";
 import { contentPolicy } from "./content-policy.ts";
 import { guardLoopback } from "./guard-loopback.ts";
 import { readRequest } from "./read-request.ts";
+import { calendarRoute } from "./routes/calendar.ts";
 import { classRoutes } from "./routes/classes.ts";
 import { hallRoutes } from "./routes/halls.ts";
 import { healthRoute } from "./routes/health.ts";
@@ -54,6 +55,7 @@ export async function makeServer(parts: ServerParts): Promise<ServerWithContract
   hallRoutes(server, parts.store);
   classRoutes(server, parts.store);
   planRoutes(server, parts.store);
+  calendarRoute(server, parts.store, parts.now);
   recordRoutes(server, { recorder: { ...recorder, now: parts.now }, sealer: parts.sealer });
   paperRoutes(server, parts.store, pdfPapers());
   server.get("/api/openapi.json", { schema: { hide: true } }, () => server.swagger());

@@ -83,6 +83,7 @@ describe("the description of the server", () => {
       "/api/practices/{practice}/record/people/{person}/export",
       "/api/practices/{practice}/record/people/{person}/note",
       "/api/practices/{practice}/record/postings",
+      "/calendar/{file}",
     ]);
     const references = [...answer.body.matchAll(/"\$ref":"#\/components\/schemas\/([^"]+)"/g)].map(
       (it) => it[1],

@@ -3,6 +3,7 @@ import { type YearPicture, type YearPlan } from "#core/year";
 import type { PracticeDocument, Problem } from "#core/words";
 import { useState } from "react";
 import { ProblemList } from "../parts/problem-list.tsx";
+import { FeedAddress } from "./feed-address.tsx";
 import type { ChangePlan } from "./plan-form.ts";
 
 type Props = {
@@ -50,6 +51,7 @@ export function TakeAway({ practiceId, practice, document, picture, plan, change
         moved moves.
       </p>
       <ProblemList problems={problems} />
+      <FeedAddress plan={plan} change={change} />
     </div>
   );
 }
