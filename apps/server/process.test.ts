@@ -4,7 +4,7 @@ import { createServer } from "node:net";
 import { join } from "node:path";
 import { practiceWholeContract } from "#app/ports";
 import { marlsford } from "#demo";
-import { built, temporaryFolder } from "#testing";
+import { built, realPostgres, temporaryFolder } from "#testing";
 import manifest from "../../package.json" with { type: "json" };
 import { afterAll, describe, expect, it, onTestFinished } from "vitest";
 
@@ -80,6 +80,28 @@ describe("the server as it is started", () => {
     const kept = new Set(whole.halls.map((it) => it.id));
     expect(acknowledged.length).toBeGreaterThan(3);
     expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
+  });
+
+  it("keeps everything in the PostgreSQL database that DATABASE_URL names, and tells it without the password", async () => {
+    const database = await realPostgres();
+    onTestFinished(() => database.stop());
+    const url = new URL(await database.emptySchema());
+    url.password = "secret-word";
+    const environment = { DATABASE_URL: url.href };
+    const port = await freePort();
+    const ask = asker(port);
+    const first = start(["--port", String(port)], environment);
+    await first.says("ready at");
+    expect(first.out()).toContain("Everything is kept in the database postgres at ");
+    expect(first.out()).not.toContain("secret-word");
+    await ask("POST", "", { action: "action-open", id: "oriel", start: "empty" });
+    first.child.kill("SIGKILL");
+    await first.ended;
+    const again = start(["--port", String(port)], environment);
+    await again.says("ready at");
+    expect(practiceWholeContract.parse(await ask("GET", "/oriel")).practice.id).toBe("oriel");
+    again.child.kill("SIGTERM");
+    expect(await again.ended).toBe(0);
   });
 
   it("starts on no file of another program", async () => {
