@@ -72,3 +72,4 @@ export {
   type MoneyQuestionInput,
   type OwnMoneyRow,
 } from "./money-question.ts";
+export { type ClassGrowth, classGrowth, type ClassGrowthInput } from "./class-growth.ts";

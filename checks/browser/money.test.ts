@@ -126,6 +126,26 @@ test("a change is answered and kept, and what cannot be meant is told in words",
   await context.close();
 });
 
+test("the outlook of a class says what it will bring month by month, and is taken over", async () => {
+  const { context, page, errors } = await freshPage(story.browser, wide);
+  // the dates ahead are those of the demo's year
+  await page.clock.setFixedTime(new Date("2026-12-01T10:00:00Z"));
+  await openMoney(page);
+  const own = page.getByRole("listitem").filter({ hasText: "Count Thursday beginners" });
+  await own.getByText("Takings as it grows, passes, and when the hall is paid").click();
+  expect(await own.getByRole("button", { name: /^Take away what it brings later/ }).count()).toBe(2);
+  await own.getByRole("button", { name: "Ask the outlook of Thursday beginners what it will bring" }).click();
+  await own.getByText(/^Learned from \d+ sessions/).waitFor();
+  await own.getByText(/^From \d+ January 2027: £[\d.]+ a session \(£[\d.]+ to £[\d.]+\)$/).waitFor();
+  await own.getByRole("button", { name: "Take this over for Thursday beginners" }).click();
+  // December to July
+  await own.getByRole("button", { name: "Take away what it brings later, 8" }).waitFor();
+  await saved(page);
+  expect(await wordsOn(page)).not.toMatch(strange);
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
 test("in dollars the estimates of the year and the state are told", async () => {
   const { context, page, errors } = await freshPage(story.browser, wide);
   await openMoney(page, "Open Cedar Fork, in dollars");

@@ -1,6 +1,9 @@
 import type { PlanDocument } from "#app/ports";
 import type { MoneyPlan } from "#core/cash";
+import type { ClassDocument } from "#core/class";
+import type { HallDocument } from "#core/hall";
 import type { PracticeDocument } from "#core/words";
+import type { Listed } from "../drafts/use-practice.ts";
 import { ExportButton } from "../parts/files.tsx";
 import { BankFields } from "./bank-fields.tsx";
 import type { MoneyWords } from "./money-words-of.ts";
@@ -15,6 +18,8 @@ import { WorkList } from "./work-list.tsx";
 type Props = {
   readonly practiceId: string;
   readonly practice: PracticeDocument;
+  readonly classes: readonly Listed<ClassDocument>[];
+  readonly halls: readonly Listed<HallDocument>[];
   readonly plan: MoneyPlan;
   readonly money: UsedMoney;
   readonly change: ChangePlan;
@@ -23,7 +28,17 @@ type Props = {
 };
 
 /** All that the money rests on. */
-export function MoneyInputs({ practiceId, practice, plan, money, change, week, words }: Props) {
+export function MoneyInputs({
+  practiceId,
+  practice,
+  classes,
+  halls,
+  plan,
+  money,
+  change,
+  week,
+  words,
+}: Props) {
   const { document, own } = money;
   const { from } = document;
   return (
@@ -34,7 +49,17 @@ export function MoneyInputs({ practiceId, practice, plan, money, change, week, w
         </h2>
         <div className="holds-fields stack money-fields">
           <BankFields plan={plan} from={from} change={change} />
-          <OwnList practiceId={practiceId} rows={own} plan={plan} change={change} from={from} />
+          <OwnList
+            practiceId={practiceId}
+            practice={practice}
+            classes={classes}
+            halls={halls}
+            rows={own}
+            plan={plan}
+            change={change}
+            from={from}
+            words={words}
+          />
           <WorkList plan={plan} change={change} from={from} week={week} words={words} />
           <MoveList plan={plan} change={change} from={from} currency={practice.currency} words={words} />
         </div>

@@ -88,6 +88,8 @@ export function MoneySheet({ practiceId, practice, classes, halls, opened, week 
       <MoneyInputs
         practiceId={practiceId}
         practice={practice}
+        classes={classes}
+        halls={halls}
         plan={plan}
         money={money}
         change={change}

@@ -1,6 +1,10 @@
 import type { OwnMoneyRow } from "#app/views";
 import type { MoneyPlan } from "#core/cash";
+import type { ClassDocument } from "#core/class";
+import type { HallDocument } from "#core/hall";
+import type { PracticeDocument } from "#core/words";
 import { Link } from "@tanstack/react-router";
+import type { Listed } from "../drafts/use-practice.ts";
 import { MoneyField } from "../fields/money-field.tsx";
 import { NumberField } from "../fields/number-field.tsx";
 import { PercentField } from "../fields/percent-field.tsx";
@@ -9,15 +13,21 @@ import { Show } from "../parts/show.tsx";
 import { RowProblem } from "../week/row-problem.tsx";
 import { BandFields } from "./band-fields.tsx";
 import { ChangeRows } from "./change-rows.tsx";
+import { GrowthOffer } from "./growth-offer.tsx";
+import type { MoneyWords } from "./money-words-of.ts";
 import { PaidFields } from "./paid-fields.tsx";
 import { type ChangePlan, type Own, ownOf, withOwn } from "./plan-edit.ts";
 
 type Props = {
   readonly practiceId: string;
+  readonly practice: PracticeDocument;
+  readonly classes: readonly Listed<ClassDocument>[];
+  readonly halls: readonly Listed<HallDocument>[];
   readonly rows: readonly OwnMoneyRow[];
   readonly plan: MoneyPlan;
   readonly change: ChangePlan;
   readonly from: string;
+  readonly words: MoneyWords;
 };
 
 /** The classes of the practice, which come in by themselves. */
@@ -41,7 +51,10 @@ export function OwnList({ rows, ...rest }: Props) {
 
 type RowProps = Omit<Props, "rows"> & { readonly row: OwnMoneyRow };
 
-function OwnRow({ practiceId, row, plan, change, from }: RowProps) {
+function OwnRow(props: RowProps) {
+  const { practiceId, practice, classes, halls, row, plan, change, from, words } = props;
+  const document = classes.find(({ id }) => id === row.id)?.document;
+  const hall = halls.find(({ id }) => id === document?.hall)?.document ?? null;
   const said = ownOf(plan, row.id);
   const put = (recipe: (before: Own) => Own) => change((before) => withOwn(before, row.id, recipe));
   return (
@@ -58,6 +71,18 @@ function OwnRow({ practiceId, row, plan, change, from }: RowProps) {
       />
       {row.figures === null ? null : (
         <Show summary="Takings as it grows, passes, and when the hall is paid">
+          {document === undefined ? null : (
+            <GrowthOffer
+              practiceId={practiceId}
+              practice={practice}
+              id={row.id}
+              name={row.name}
+              document={document}
+              hall={hall}
+              words={words}
+              put={(changes) => put((before) => ({ ...before, changes }))}
+            />
+          )}
           <OwnFields row={row} said={said} put={put} from={from} />
         </Show>
       )}
