@@ -52,6 +52,7 @@ export type { Sealer } from "./sealer.ts";
 export {
   type ActAsk,
   actContract,
+  balancesContract,
   noteContract,
   postingsContract,
   type StreamsAnswer,

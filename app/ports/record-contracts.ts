@@ -50,5 +50,10 @@ export const postingsContract = z.object({
     .readonly(),
 });
 
+/** GET …/record/balances */
+export const balancesContract = z.object({
+  balances: z.array(z.object({ account: z.string(), commodity: z.string(), amount: z.number() })).readonly(),
+});
+
 /** GET …/record/people/:person/note */
 export const noteContract = z.object({ note: z.string().nullable() });

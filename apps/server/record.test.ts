@@ -55,6 +55,22 @@ test("a walk-in with cash is on the register, in the books, and known as a perso
   });
 });
 
+test("the balances of a day are the sums of all lines until then", async () => {
+  const { act, get } = await recordWith(2);
+  const cost = { kind: "write cost", cost: "hall", to: "tithe-barn", currency: "GBP" };
+  await act("cost-0001", { ...cost, how: "due", amount: 2700, on: "2001-11-24" });
+  await act("cost-0002", { ...cost, how: "due paid", amount: 700, on: "2001-11-25" });
+  const at = async (until: string) =>
+    (await get(`/api/practices/oriel/record/balances?until=${until}`)).json().balances;
+  expect(await at("2001-11-23")).toEqual([]);
+  // 27.00 due, 7.00 of it paid the day after: 20.00 are due
+  expect(amounts(await at("2001-11-25"))).toMatchObject({
+    "cost:hall": 2700,
+    "due:hall:tithe-barn": -2000,
+    bank: -700,
+  });
+});
+
 test("a note about health is sealed where it is kept, opened for the teacher, and gone with the consent", async () => {
   const { act, get, file } = await recordWith(2);
   expect(codesOf(await act("form-0001", form))).toEqual(["no-health-consent"]);

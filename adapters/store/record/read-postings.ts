@@ -22,7 +22,9 @@ export async function readPostings(
     .orderBy("action")
     .orderBy("line")
     .execute();
-  return good(rows.map((row) => ({ ...row, about: streamName(row.about) })));
+  return good(
+    rows.map((row) => ({ ...row, about: row.about === "books" ? row.about : streamName(row.about) })),
+  );
 }
 
 /** Sums that are not zero, in the order of account, then commodity. */

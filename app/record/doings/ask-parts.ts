@@ -1,4 +1,5 @@
 import { meansOfPaying, placeKinds } from "#core/roll";
+import { currencyCodes, type Problem, readDate } from "#core/words";
 import { z } from "zod";
 
 /** What the record calls somebody or something; sessions are called after their class and date. */
@@ -24,3 +25,13 @@ export type HowAsked = z.output<typeof howSchema>;
 export const isoDateSchema = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const instantSchema = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?Z$/);
 export const nameSchema = z.string().trim().min(1).max(200);
+export const amountSchema = z.int().min(1).describe("whole minor units");
+
+const codes: readonly string[] = currencyCodes();
+export const currencySchema = z.enum(codes).describe("ISO 4217 code");
+
+/** What is written into the books has a day of the calendar. Problem: "date-unreadable". */
+export function dateProblem(on: string): Problem | null {
+  const read = readDate(on, "on");
+  return read.ok ? null : (read.problems[0] ?? null);
+}

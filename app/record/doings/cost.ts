@@ -1,9 +1,9 @@
 import { type Cost, costDue, costPaid, duePaid } from "#core/books";
 import { meansOfPaying } from "#core/roll";
-import { good } from "#core/words";
+import { bad, good } from "#core/words";
 import { z } from "zod";
 import { doing } from "../doing.ts";
-import { idSchema, isoDateSchema } from "./ask-parts.ts";
+import { amountSchema, currencySchema, dateProblem, idSchema, isoDateSchema } from "./ask-parts.ts";
 
 const headings = [
   "hall",
@@ -22,8 +22,8 @@ const ask = z
     kind: z.literal("write cost"),
     cost: z.enum(headings),
     to: idSchema.describe("the hall, the cover teacher or whoever is paid"),
-    amount: z.int().min(1).describe("whole minor units"),
-    currency: z.string().length(3),
+    amount: amountSchema,
+    currency: currencySchema,
     on: isoDateSchema,
     how: z
       .enum(["due", "bought", "due paid"])
@@ -37,6 +37,8 @@ export const writeCost = doing({
   ask,
   needs: () => [],
   decide: ({ cost, to, amount, currency, on, how, by, session }, desk) => {
+    const wrong = dateProblem(on);
+    if (wrong !== null) return bad(wrong);
     const it = { cost, to, amount, currency, on, ...(session === undefined ? {} : { session }) };
     const written = how === "due" ? costDue(it) : how === "bought" ? costPaid(it, by) : duePaid(it, by);
     desk.post(session === undefined ? "books" : `session/${session}`, written);

@@ -1,5 +1,5 @@
-import { noticeOf } from "#core/notice";
-import { giveUpPlace, placeIn, type SessionState, settleOffers } from "#core/roll";
+import { type LateCharge, lateCharge, noticeOf } from "#core/notice";
+import { giveUpPlace, type Place, placeIn, type SessionState, settleOffers } from "#core/roll";
 import { good, type Result } from "#core/words";
 import { z } from "zod";
 import type { Desk } from "../desk.ts";
@@ -35,26 +35,35 @@ export const giveUp = doing({
 });
 
 function givenUp(desk: Desk, asked: z.output<typeof ask>, session: SessionState): Result<Told> {
-  const { notice: rule, zone, starts, firstLateWaived } = session;
+  const { notice: rule, zone, starts } = session;
   const notice = noticeOf({ rule, zone, starts, made: desk.made, arrived: desk.arrived }, desk.writer);
-  const person = placeIn(session, asked.place)?.person ?? "";
-  const first = firstLateWaived && desk.person(person)?.late.times === 0;
-  const waived = notice.late && (first || asked.kindly);
+  const place = placeIn(session, asked.place);
+  const charge = place === undefined ? null : chargeOf(desk, session, place, notice.late);
+  const waived = notice.late && (charge?.charged === false || asked.kindly);
   const events = giveUpPlace(session, asked.place, { late: notice.late, waived });
   if (!events.ok) return events;
   desk.tellSession(asked.session, ...events.value);
+  const person = place?.person ?? "";
   if (notice.late && desk.person(person) !== undefined)
     desk.tellPerson(person, { kind: "gave up late", session: asked.session, waived });
   settlePlaces(desk, asked.session, session);
   const after = desk.session(asked.session) ?? session;
   desk.tellSession(asked.session, ...settleOffers(after, desk.made));
-  return good({ says: [notice.sentence, ...chargeWords(notice.late, first, asked.kindly)] });
+  return good({ says: [notice.sentence, ...chargeWords(charge, asked.kindly)] });
 }
 
-function chargeWords(late: boolean, first: boolean, kindly: boolean): readonly string[] {
-  if (!late) return [];
-  if (first) return ["It is the first time, so nothing is charged."];
+/** Whether somebody else comes in on the place is not known yet: then it is let go by `letGoFilled`. */
+function chargeOf(desk: Desk, session: SessionState, { person, how: heldBy }: Place, late: boolean) {
+  const before = desk.person(person)?.late.times;
+  const firstWaived = session.firstLateWaived && before !== undefined;
+  const asked = { what: "given-up", late, heldBy, before: before ?? 0, firstWaived } as const;
+  return lateCharge({ ...asked, filled: false, chargedBefore: false });
+}
+
+function chargeWords(charge: LateCharge | null, kindly: boolean): readonly string[] {
+  if (charge === null || charge.why === "in-time") return [];
+  if (!charge.charged) return [charge.sentence];
   return kindly
     ? ["It is let go this time, and nothing is charged."]
-    : ["The place is charged, unless somebody else takes it."];
+    : [charge.sentence, "When somebody from the waiting list takes the place, it is not charged."];
 }

@@ -15,7 +15,9 @@ import { giveMoneyBack, payPlace } from "./place-money.ts";
 import { closeTheRegister, countHeads, markRegister } from "./register.ts";
 import { sellPass } from "./sell-pass.ts";
 import { takePlace } from "./take-place.ts";
+import { countCash, moveMoney, ownMoney } from "./till.ts";
 import { walkIn } from "./walk-in.ts";
+import { writeWork } from "./work.ts";
 
 /** Everything that can be done with the record, by the kind in which it is asked for. */
 const doings = {
@@ -36,6 +38,10 @@ const doings = {
   "pay place": payPlace,
   "give money back": giveMoneyBack,
   "write cost": writeCost,
+  "write work": writeWork,
+  "count cash": countCash,
+  "own money": ownMoney,
+  "move money": moveMoney,
   "sell pass": sellPass,
   "change pass": changePass,
   "meet person": meetPerson,
@@ -66,6 +72,10 @@ export const doAskSchema = z.discriminatedUnion("kind", [
   payPlace.ask,
   giveMoneyBack.ask,
   writeCost.ask,
+  writeWork.ask,
+  countCash.ask,
+  ownMoney.ask,
+  moveMoney.ask,
   sellPass.ask,
   changePass.ask,
   meetPerson.ask,

@@ -1,5 +1,6 @@
 import {
   actContract,
+  balancesContract,
   noteContract,
   personExportContract,
   postingsContract,
@@ -147,6 +148,21 @@ export function recordRoutes(server: ServerWithContracts, { recorder, sealer }: 
     async (request, reply) => {
       const found = await record.postings(request.params.practice, request.query);
       return found.ok ? { postings: found.value } : answerProblems(reply, found.problems);
+    },
+  );
+  server.get(
+    "/api/practices/:practice/record/balances",
+    {
+      schema: {
+        summary: "What lies in each account of the books at the end of a day",
+        params: inPractice,
+        querystring: z.object({ until: z.string().describe("ISO date, included") }),
+        response: { 200: balancesContract, default: problemsContract },
+      },
+    },
+    async (request, reply) => {
+      const found = await record.balances(request.params.practice, request.query.until);
+      return found.ok ? { balances: found.value } : answerProblems(reply, found.problems);
     },
   );
   server.get(
