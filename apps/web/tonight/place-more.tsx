@@ -67,25 +67,26 @@ function Pay({ here, row, close }: Props) {
 }
 
 function GiveUp({ here, row, close }: Props) {
-  const { id, session, record, run } = here;
+  const { id, record, run } = here;
   const [kindly, setKindly] = useState(false);
-  const asked = { kind: "give up place", session: id, place: row.place.id, kindly } as const;
-  const would = record.keeper.would(asked);
-  const says = would.ok ? would.value.says : would.problems.map((it) => it.says);
-  // the first lateness is let go by the rule where there is one, and needs no kindness
-  const first = session.firstLateWaived && record.look.person(row.place.person)?.late.times === 0;
-  const late = would.ok && would.value.says.length > 1 && !first;
+  const asked = { kind: "give up place", session: id, place: row.place.id } as const;
+  const says = (kind: boolean) => {
+    const would = record.keeper.would({ ...asked, kindly: kind });
+    return would.ok ? would.value.says.join(" ") : would.problems.map((it) => it.says).join(" ");
+  };
+  // where kindness changes nothing it is not asked for
+  const mayBeKind = says(false) !== says(true);
   return (
     <section className="stack-close" aria-label="Give the place up">
       <p className="small">
-        If the place is given up now, this is what {row.name} reads: “{says.join(" ")}”
+        If the place is given up now, this is what {row.name} reads: “{says(kindly)}”
       </p>
-      {late ? <TickField label="Let the lateness go" checked={kindly} put={setKindly} /> : null}
+      {mayBeKind ? <TickField label="Let the lateness go" checked={kindly} put={setKindly} /> : null}
       <button
         type="button"
         className="button reach"
         onClick={() => {
-          if (run(asked, `${row.name} gives the place up`)) close();
+          if (run({ ...asked, kindly }, `${row.name} gives the place up`)) close();
         }}
       >
         Give the place up
