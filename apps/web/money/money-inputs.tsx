@@ -77,14 +77,14 @@ export function MoneyInputs({
         <p className="row">
           <ExportButton
             label="Save to a file"
-            name="money.json"
-            document={{ ...document, format: "hallful/money@1" }}
+            name="year.json"
+            document={{ format: "hallful/year@1", money: { ...document, format: "hallful/money@1" } }}
           />
           <button type="button" className="button" onClick={() => print()}>
             Print this page
           </button>
         </p>
-        <p className="small soft">The file is the money of a year, as the command line reads it.</p>
+        <p className="small soft">The file is what the command line answers: hallful year year.json.</p>
       </section>
     </>
   );

@@ -2,35 +2,37 @@ import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { moneyAnswer } from "../index.ts";
 
+function ukRate(taxed: number, scotland: boolean): number {
+  if (!scotland) return taxed < 37_700 ? 0.2 : taxed < 125_140 ? 0.4 : 0.45;
+  if (taxed < 31_092) return taxed < 3967 ? 0.19 : taxed < 16_956 ? 0.2 : 0.21;
+  if (taxed < 125_140) return taxed < 62_430 ? 0.42 : 0.45;
+  return 0.48;
+}
+
+function ukTaxPlain(income: number, scotland: boolean): number {
+  const allowance = Math.max(0, 12_570 - Math.floor(Math.max(0, income - 100_000) / 2));
+  let sum = 0;
+  for (let pound = 0; pound < income - allowance; pound += 1) sum += ukRate(pound, scotland);
+  return sum;
+}
+
 /** Pound by pound in floating figures typed in here again, so that neither the tables nor the walk are shared. */
 function ukPlain(profit: number, other: number, scotland: boolean): number {
-  const rate = (taxed: number): number => {
-    if (!scotland) return taxed < 37_700 ? 0.2 : taxed < 125_140 ? 0.4 : 0.45;
-    if (taxed < 3967) return 0.19;
-    if (taxed < 16_956) return 0.2;
-    if (taxed < 31_092) return 0.21;
-    return taxed < 62_430 ? 0.42 : taxed < 125_140 ? 0.45 : 0.48;
-  };
-  const tax = (income: number): number => {
-    const allowance = Math.max(0, 12_570 - Math.floor(Math.max(0, income - 100_000) / 2));
-    let sum = 0;
-    for (let pound = 0; pound < income - allowance; pound += 1) sum += rate(pound);
-    return sum;
-  };
   let class4 = 0;
   for (let pound = 0; pound < profit; pound += 1) class4 += pound < 12_570 ? 0 : pound < 50_270 ? 0.06 : 0.02;
-  return tax(profit + other) - tax(other) + class4;
+  return ukTaxPlain(profit + other, scotland) - ukTaxPlain(other, scotland) + class4;
+}
+
+function federalRate(dollar: number): number {
+  if (dollar < 50_400) return dollar < 12_400 ? 0.1 : 0.12;
+  if (dollar < 201_775) return dollar < 105_700 ? 0.22 : 0.24;
+  return dollar < 256_225 ? 0.32 : 0.35;
 }
 
 function federalPlain(income: number): number {
-  const rate = (dollar: number): number => {
-    if (dollar < 50_400) return dollar < 12_400 ? 0.1 : 0.12;
-    if (dollar < 201_775) return dollar < 105_700 ? 0.22 : 0.24;
-    return dollar < 256_225 ? 0.32 : 0.35;
-  };
   let sum = 0;
   // what is left over of a last dollar counts as a whole one
-  for (let dollar = 0; dollar < income - 16_100; dollar += 1) sum += rate(dollar);
+  for (let dollar = 0; dollar < income - 16_100; dollar += 1) sum += federalRate(dollar);
   return sum;
 }
 
