@@ -228,15 +228,16 @@ test("CASH-24: under 400 that count there is no self-employment tax", () => {
   expect(dollarsDue("433.14")).toBe("61.20"); // × .9235 = 400.00 × 15.3 %
 });
 
-test("CASH-24: wages and profit together reach the wage base, and the social part stops there", () => {
-  const { tax } = answer({
-    currency: "USD",
-    from: "2026-01-01",
-    tax: { place: "us", other: "180000", filing: "joint" },
-    ...earning("2026-02-01", "10000"),
-  });
-  // counts 9,235; the social part on 184,500 − 180,000 = 4,500: 558; Medicare 267.815: together 825.82
-  expect(tax?.years[0]?.contribution).toBe("825.82");
+function highEarner(filing: "single" | "joint"): string | undefined {
+  const given = { currency: "USD", from: "2026-01-01", tax: { place: "us", other: "180000", filing } };
+  return answer({ ...given, ...earning("2026-02-01", "10000") }).tax?.years[0]?.contribution;
+}
+
+test("CASH-24: her wages and profit together reach the wage base, and the social part stops there", () => {
+  // counts 9,235; the social part on 184,500 − 180,000 = 4,500: 558.00; Medicare 267.815: together 825.82
+  expect(highEarner("single")).toBe("825.82");
+  // jointly the wages may be another's: 9,235 × 15.3 % = 1,412.955
+  expect(highEarner("joint")).toBe("1412.96");
 });
 
 test("CASH-25: what is put aside in whole percent covers the bill", () => {

@@ -62,7 +62,9 @@ function selfEmploymentTax(table: UsTable, profit: number, wages: number, filing
   const { share, social, socialUpTo, medicare, least, deductible, extra } = table.selfEmployment;
   const counts = roundToMinor(exactNumber(profit).mul(share));
   if (counts < least) return { tax: 0, off: 0, lines: [] };
-  const underBase = Math.min(counts, Math.max(0, socialUpTo - wages));
+  // filing jointly the other income may be the husband's or wife's, whose wages do not fill her base
+  const filled = filing === "single" ? wages : 0;
+  const underBase = Math.min(counts, Math.max(0, socialUpTo - filled));
   const ordinary = roundToMinor(exactNumber(underBase).mul(social).add(exactNumber(counts).mul(medicare)));
   const above = Math.max(0, counts - Math.max(0, extra[filing] - wages));
   const more = roundToMinor(exactNumber(above).mul(extra.rate));
