@@ -160,6 +160,12 @@ const wrong = createRoute({
   component: lazyRouteComponent(() => import("./wrong/wrong-page.tsx"), "WrongPage"),
 });
 
+const accidents = createRoute({
+  getParentRoute: () => practice,
+  path: "/accidents",
+  component: lazyRouteComponent(() => import("./wrong/accidents-page.tsx"), "AccidentsPage"),
+});
+
 const handover = createRoute({
   getParentRoute: () => practice,
   path: "/sessions/$id/handover",
@@ -184,6 +190,7 @@ const tree = root.addChildren([
     hallSheet,
     classHallSheet,
     wrong,
+    accidents,
     handover,
     people,
     coming,

@@ -14,11 +14,34 @@ const SEED = 20261125;
 export function marlsfordHistory(): readonly PastAction[] {
   const random = xoroshiro128plus(SEED);
   const told = [
+    ...coverTeachers,
     ...classHistory(saturday, 0, random),
     ...classHistory(tuesday, 200, random),
     ...classHistory(thursday, 400, random),
   ];
   return told.toSorted((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0));
+}
+
+/** Two who may be asked to cover: of one the certificate was seen, the other's runs out soon. */
+const coverTeachers: readonly PastAction[] = [
+  ...coverTeacher("maren-oxley", "Maren Oxley", "2027-04-30", 3500),
+  ...coverTeacher("tobin-reyes", "Tobin Reyes", "2026-11-30", 3000),
+];
+
+function coverTeacher(
+  person: string,
+  name: string,
+  insuredUntil: string,
+  fee: number,
+): readonly PastAction[] {
+  const contact = { name, phone: "01632 960099" };
+  return [
+    { at: "2026-01-05T10:00:00Z", do: { kind: "meet person", person, contact } },
+    {
+      at: "2026-01-05T10:05:00Z",
+      do: { kind: "may cover", person, insuredUntil, styles: "mixed and gentle classes", fee },
+    },
+  ];
 }
 
 const saturday: PastClass = {

@@ -1,3 +1,4 @@
+import { Link } from "@tanstack/react-router";
 import { useState } from "react";
 import type { AccidentFacts } from "#core/roll";
 import { newId } from "../api/new-id.ts";
@@ -78,6 +79,15 @@ export function AccidentPart({ here }: { readonly here: WrongHere }) {
           Write it down and lock it
         </button>
         {missing ? <span className="small soft"> Who was hurt and what happened are needed.</span> : null}
+      </p>
+      <p>
+        <Link
+          to="/practice/$practice/accidents"
+          params={{ practice: here.practiceId }}
+          className="reach-link"
+        >
+          The accident book
+        </Link>
       </p>
     </div>
   );

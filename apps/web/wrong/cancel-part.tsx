@@ -5,6 +5,7 @@ import { AmountBox, minorTyped } from "../tonight/amount-box.tsx";
 import { amountText } from "../tonight/amount-text.ts";
 import { BigChoice } from "../tonight/big-choice.tsx";
 import { DraftList } from "./draft-list.tsx";
+import { keepDrafts, keptDrafts } from "./kept-drafts.ts";
 import { useClosure } from "./use-closure.ts";
 import { cancelAsked, followsHere, type WrongHere } from "./wrong-here.ts";
 
@@ -30,6 +31,10 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
   const usual = why === "hall shut" ? 0 : (here.evening?.hall ?? 0);
   const text = hire ?? amountText(usual, currency);
   const charged = minorTyped(text, currency);
+  const drafts = {
+    messages: followsDrafts(follows, why, writer),
+    notice: doorNotice(follows, why, writer),
+  };
   const cancel = () => {
     if (charged === null) return;
     const { teachingDates, passes } = cancelAsked(here, why);
@@ -46,7 +51,9 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
       },
       `Cancel ${session.name} on ${writer.day(session.date)}`,
     );
-    if (done) closure.add(why);
+    if (!done) return;
+    keepDrafts(here, drafts);
+    closure.add(why);
   };
   return (
     <div className="stack">
@@ -87,11 +94,7 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
           Cancel this session, and do all of this
         </button>
       </p>
-      <DraftList
-        here={here}
-        drafts={followsDrafts(follows, why, writer)}
-        notice={doorNotice(follows, why, writer)}
-      />
+      <DraftList here={here} drafts={drafts} />
     </div>
   );
 }
@@ -103,13 +106,20 @@ function hallSentence({ writer, currency }: WrongHere, why: CancelReason, charge
   return why === "hall shut" ? "The hire of that date is not payable." : "The hall charges nothing.";
 }
 
+/** What was drafted stays on this device, to be sent after it is done. */
 function Cancelled({ here }: { readonly here: WrongHere }) {
+  const drafts = keptDrafts(here);
   return (
-    <p>
-      <strong>
-        {here.session.name} on {here.writer.day(here.session.date)} is cancelled.
-      </strong>{" "}
-      Nothing more is to be done for it here; who was told is in your hands.
-    </p>
+    <div className="stack">
+      <p>
+        <strong>
+          {here.session.name} on {here.writer.day(here.session.date)} is cancelled.
+        </strong>{" "}
+        {drafts === null
+          ? "Who was told is in your hands: what was drafted is on the device on which it was cancelled."
+          : "Tell people now; nothing is sent by itself."}
+      </p>
+      {drafts === null ? null : <DraftList here={here} drafts={drafts} />}
+    </div>
   );
 }

@@ -25,17 +25,18 @@ export function CoverPart({ here }: { readonly here: WrongHere }) {
   const expected = countTyped(heads);
   const coverFee = minorTyped(fee, currency);
   const choice =
-    evening === null || expected === null
+    evening === null || expected === null || coverFee === null
       ? null
-      : coverChoice(
-          { currency, booked, expected, ...evening, hallPastNotice: past, fee: coverFee ?? 0 },
-          writer,
-        );
+      : coverChoice({ currency, booked, expected, ...evening, hallPastNotice: past, fee: coverFee }, writer);
   return (
     <div className="stack">
       <h3>Have it covered, or cancel it</h3>
       {choice === null ? (
-        <p>What an evening leaves cannot be said until the class sheet has its hall and prices.</p>
+        <p>
+          {evening === null
+            ? "What an evening leaves cannot be said until the class sheet has its hall and prices."
+            : "Write the fee that is asked, and covering is weighed against cancelling."}
+        </p>
       ) : (
         <>
           <p className="answer" data-choice>

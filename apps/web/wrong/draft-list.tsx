@@ -1,18 +1,18 @@
-import type { Draft } from "#app/record";
 import { useState } from "react";
 import { Show } from "../parts/show.tsx";
 import { nameOf } from "../tonight/register-rows.ts";
+import type { Drafted } from "./kept-drafts.ts";
 import type { WrongHere } from "./wrong-here.ts";
 
-type Props = { readonly here: WrongHere; readonly drafts: readonly Draft[]; readonly notice: string };
+type Props = { readonly here: WrongHere; readonly drafts: Drafted };
 
 /** What is to be sent and hung up, ready to be copied; only those with a place or on the list are written to. */
-export function DraftList({ here, drafts, notice }: Props) {
+export function DraftList({ here, drafts: { messages, notice } }: Props) {
   return (
     <>
-      <Show summary={`${drafts.length} messages, one for each of them`}>
+      <Show summary={`${messages.length} messages, one for each of them`}>
         <ul className="list-plain ledger">
-          {drafts.map(({ person, text }) => (
+          {messages.map(({ person, text }) => (
             <li key={`${person} ${text}`} className="stack-close">
               <strong>{nameOf(here.record.look, person)}</strong>
               <span className="small soft">{reachOf(here, person)}</span>
