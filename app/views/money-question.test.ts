@@ -73,6 +73,7 @@ test("a guessed number of people makes the takings a band, a quarter either way"
   const { document } = asked({}, { classes: [{ id: "tue", document: { ...tuesdays, guesses: ["heads"] } }] });
   // 7 and 13 of 10 people at 9.00
   expect(document.work[0]?.perSession).toEqual({ low: "63.00", middle: "90.00", high: "117.00" });
+  expect(document.guesses).toEqual(["own.tue.hallPaid", "own.tue.perSession"]);
 });
 
 test("what she says about a class stands before its class sheet, and one left out is not counted", () => {

@@ -102,7 +102,12 @@ function ownRow(input: MoneyQuestionInput, { id, document }: Listed<ClassDocumen
   return {
     row,
     work: workOf(id, name, figures, said),
-    guessed: said?.hallPaid === undefined && figures.hall !== "0.00" ? [`own.${id}.hallPaid`] : [],
+    guessed: [
+      ...(said?.hallPaid === undefined && Number(figures.hall) > 0 ? [`own.${id}.hallPaid`] : []),
+      ...(said?.perSession === undefined && figures.takings.low !== figures.takings.high
+        ? [`own.${id}.perSession`]
+        : []),
+    ],
   };
 }
 

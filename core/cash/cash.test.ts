@@ -237,3 +237,24 @@ test("CASH-9: takings in dollars are told in dollars", () => {
   );
   expect(sentences.at(-1)).toBe("Tax is not in this.");
 });
+
+test("CASH-10: least of the bank is hers where the tax pot and the classes owed leave least", () => {
+  const { says } = answer({
+    opening: "100",
+    months: 2,
+    tax: { place: "uk", last: { bill: "60" }, registered: true },
+    work: [
+      {
+        id: "tue",
+        kind: "own",
+        dates: ["2027-01-12", "2027-02-09"],
+        perSession: "40",
+        passes: { share: 1, sessions: 2 },
+      },
+    ],
+  });
+  // January: 100 + 80 − 60 of tax on the 31st = 120, of which the session in February is owed; nothing in the pot
+  expect(says.cash.at(-1)).toBe(
+    "Least of it is yours at the end of 2027-01: of 120.00 GBP, 0.00 GBP belongs in the tax pot and 40.00 GBP is owed in classes; 80.00 GBP is yours.",
+  );
+});

@@ -3,6 +3,7 @@ import { exactNumber } from "#core/words";
 import type { MoneyFound } from "./money-found.ts";
 import type { MoneyYear } from "./money-types.ts";
 import { owedAt } from "./owed-at.ts";
+import { potAt } from "./pot-at.ts";
 import { pathSentences } from "./path-sentences.ts";
 import { taxSentences } from "./tax-sentences.ts";
 
@@ -44,6 +45,7 @@ function cashSentences(year: MoneyYear, found: MoneyFound, say: Say): readonly s
     ...bandSentence(found, say),
     reserveSentence(year, found, say),
     ...owedSentence(found.cases.middle, say),
+    ...hersSentence(year, found.cases.middle, say),
   ];
 }
 
@@ -91,6 +93,27 @@ function owedSentence({ owed, book }: MoneyFound["cases"]["middle"], say: Say): 
   if (most.coins === 0) return [];
   return [
     `At most ${say(most.coins)} is owed in classes that passes have paid and that are not taught yet, on ${most.date}.`,
+  ];
+}
+
+/** The month's end at which least of the bank is hers: what lies in the tax pot and what is owed is not. */
+function hersSentence(
+  { tax }: MoneyYear,
+  { book, owed, taxYears, taxDates, flows }: MoneyFound["cases"]["middle"],
+  say: Say,
+): readonly string[] {
+  if (tax === null && owed.length === 0) return [];
+  const ends = book.months.map(({ month, end }) => {
+    const day = `${month}-31`;
+    const pot = tax === null ? 0 : potAt(day, tax, taxYears, flows, taxDates);
+    const classes = owedAt(owed, day);
+    return { month, end, pot, classes, hers: end - pot - classes };
+  });
+  const least = ends.reduce((best, it) => (it.hers < best.hers ? it : best));
+  if (least.pot === 0 && least.classes === 0) return [];
+  const hers = least.hers < 0 ? `${say(-least.hers)} is missing` : `${say(least.hers)} is yours`;
+  return [
+    `Least of it is yours at the end of ${least.month}: of ${say(least.end)}, ${say(least.pot)} belongs in the tax pot and ${say(least.classes)} is owed in classes; ${hers}.`,
   ];
 }
 

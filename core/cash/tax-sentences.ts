@@ -108,7 +108,7 @@ function firstJanuary(question: TaxQuestion, dates: readonly TaxDate[], say: Say
   if (account === undefined || earlier || before > 0) return [];
   const both = (balance.coins ?? 0) + (account.coins ?? 0);
   return [
-    `On ${balance.date} a whole bill and half of the next year's are due together: ${say(both)}, half as much again as the bill.`,
+    `On ${balance.date} a whole bill and half of the next one are due together: ${say(both)}, half as much again as the bill.`,
   ];
 }
 

@@ -7,12 +7,14 @@ type Props = {
   readonly label: string;
   readonly help?: string;
   readonly per: string;
+  /** whether it may be marked as a guess here; a figure of the class sheet is marked there */
+  readonly guessable?: boolean;
   readonly value: Amount;
   readonly put: (value: Amount) => void;
 };
 
 /** One figure, and if it is not known well the two ends of its band. */
-export function BandFields({ path, label, help, per, value, put }: Props) {
+export function BandFields({ path, label, help, per, guessable = true, value, put }: Props) {
   const band = typeof value === "string" ? { middle: value } : value;
   const change = (part: { low?: string | undefined; middle?: string; high?: string | undefined }) => {
     const { low, middle, high } = { ...band, ...part };
@@ -29,7 +31,7 @@ export function BandFields({ path, label, help, per, value, put }: Props) {
         label={label}
         {...(help === undefined ? {} : { help })}
         per={per}
-        guessable
+        guessable={guessable}
         value={band.middle}
         put={(middle) => change({ middle })}
       />

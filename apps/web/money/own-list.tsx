@@ -121,6 +121,7 @@ function OwnFields({ row: { id, figures }, said, put, from }: FieldsProps) {
             : "In place of its class sheet"
         }
         per="a session"
+        guessable={said.perSession !== undefined}
         value={said.perSession ?? sheet}
         put={(perSession) => put((before) => ({ ...before, perSession }))}
       />
