@@ -8,6 +8,7 @@ export { type Draft, doorNotice, followsDrafts, followsSentences } from "./follo
 export { exportPerson } from "./export-person.ts";
 export { type InTurn, turns } from "./in-turn.ts";
 export { type EveningsOrder, readEvenings, readSessions } from "./read-evenings.ts";
+export { registerHeads } from "./register-heads.ts";
 export { readAll } from "./read-everybody.ts";
 export { type CancelAsked, type Follows, whatFollows } from "./what-follows.ts";
 export { readSeen } from "./read-seen.ts";

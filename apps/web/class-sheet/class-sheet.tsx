@@ -7,6 +7,7 @@ import type { PracticeDocument } from "#core/words";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Listed } from "../drafts/use-practice.ts";
 import { FromAFile } from "../import/from-a-file.tsx";
+import { FromRegister } from "../outlook/from-register.tsx";
 import { GoingSection } from "../outlook/going-section.tsx";
 import { NextSection } from "../outlook/next-section.tsx";
 import { OpeningSection } from "../outlook/opening-section.tsx";
@@ -33,6 +34,7 @@ import { YearSection } from "./year-section.tsx";
 
 type Props = {
   readonly practiceId: string;
+  readonly classId: string;
   readonly practice: PracticeDocument;
   readonly opened: Opened<ClassDocument>;
   readonly halls: readonly Listed<HallDocument>[];
@@ -79,7 +81,7 @@ const Next = memo(NextSection, sameParts("outlook"));
 const nothingHappened: HappenedDocument = { sessions: [] };
 
 /** The class sheet: one class on one long page, in the order of the job. */
-export function ClassSheetPage({ practiceId, practice, opened, halls, hall, happened }: Props) {
+export function ClassSheetPage({ practiceId, classId, practice, opened, halls, hall, happened }: Props) {
   const { draft, keeper } = opened;
   const { document } = draft;
   const { answers, asked, problems } = useClassAnswers(document, hall?.draft.document ?? null, practice);
@@ -104,9 +106,12 @@ export function ClassSheetPage({ practiceId, practice, opened, halls, hall, happ
   const importing = useMemo(
     () =>
       happened === null ? null : (
-        <FromAFile practiceId={practiceId} opened={happened} usualPlaces={places} locale={locale} />
+        <>
+          <FromRegister practiceId={practiceId} classId={classId} opened={happened} />
+          <FromAFile practiceId={practiceId} opened={happened} usualPlaces={places} locale={locale} />
+        </>
       ),
-    [practiceId, happened, places, locale],
+    [practiceId, classId, happened, places, locale],
   );
   const part = { document, change };
   const { sheet } = answers;

@@ -48,6 +48,7 @@ export function ClassPage() {
       </div>
       <ClassSheetPage
         practiceId={id}
+        classId={one}
         practice={here.practice}
         opened={opened}
         halls={here.halls}
