@@ -8,7 +8,7 @@ const coreEdges = {
   outlook: ["price"],
   papers: ["hall"],
   week: ["hall", "price", "outlook"],
-  cash: ["price", "outlook"],
+  cash: ["price"],
 };
 const cores = [
   "words",
