@@ -1,9 +1,10 @@
-import { accessSync, constants, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { delimiter, join } from "node:path";
+import { join } from "node:path";
 import react from "@vitejs/plugin-react";
 import { type Browser, chromium } from "playwright-core";
 import { build, type InlineConfig, preview } from "vite";
+import { chromiumPath, quietly } from "./chromium-here.ts";
 
 export type DragPage = {
   readonly browser: Browser;
@@ -37,33 +38,4 @@ export async function openDragPage(): Promise<DragPage> {
       rmSync(outDir, { recursive: true, force: true });
     },
   };
-}
-
-const quietly = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-function chromiumPath(): string {
-  const named = process.env["HALLFUL_CHROMIUM"] ?? "";
-  if (named !== "") return named;
-  const folders = (process.env["PATH"] ?? "").split(delimiter);
-  const paths = folders.flatMap((folder) => ["chromium", "google-chrome"].map((name) => join(folder, name)));
-  const found = paths.find(canRun);
-  if (found === undefined) throw new Error("No Chromium on the path: set HALLFUL_CHROMIUM to one.");
-  return found;
-}
-
-function canRun(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }

@@ -1,5 +1,6 @@
 import type { ClassDocument } from "#core/class";
 import type { HallDocument } from "#core/hall";
+import type { Writer } from "#core/words";
 import { useId, useState } from "react";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { FieldRow } from "../fields/field-row.tsx";
@@ -9,7 +10,7 @@ import { ProblemList } from "../parts/problem-list.tsx";
 import { type RecordOpen, useRecord } from "../record/use-record.ts";
 import { today } from "../words/dates.ts";
 import { type NoticeName, noticeChoices, noticeRules } from "./notice-choice.ts";
-import { datesAhead, openOrder, sessionId } from "./open-order.ts";
+import { datesAhead, type OpenAsk, openOrder, sessionId } from "./open-order.ts";
 import { useRun, useWriter } from "./register-here.ts";
 import { useClassPlaces } from "./use-class-places.ts";
 
@@ -48,9 +49,7 @@ function useDatesWords(
     return "Its year has no teaching date from today on: put the year of the class right first.";
   const known = dates.filter((date) => look.session(sessionId(id, date)) !== undefined).length;
   const span = `${dates.length === 1 ? "1 teaching date" : `${dates.length} teaching dates`}, from ${writer.day(first)} to ${writer.day(last)}.`;
-  return known === 0
-    ? span
-    : `${span} ${known} of the next days ${known === 1 ? "is" : "are"} in the record.`;
+  return known === 0 ? span : `${span} In the record of the next fourteen days: ${known}.`;
 }
 
 type FormProps = Pick<Props, "id" | "document"> & {
@@ -65,6 +64,7 @@ function DatesForm({ id, document, here, record }: FormProps) {
   const [notice, setNotice] = useState<NoticeName>("hours");
   const [waived, setWaived] = useState(true);
   const { run, said } = useRun(record);
+  const writer = useWriter(here.practice.locale);
   const text = typed ?? (found === null ? "" : String(found));
   const capacity = /^\d{1,4}$/.test(text.trim()) ? Number(text) : null;
   const order =
@@ -91,6 +91,7 @@ function DatesForm({ id, document, here, record }: FormProps) {
           onChange={(value) => setNotice(noticeChoices.find((it) => it.value === value)?.value ?? "hours")}
         />
       </div>
+      <p className="small">{pricesWords(order, writer)}</p>
       <TickField label="Somebody’s first lateness is let go" checked={waived} put={setWaived} />
       <p className="row">
         <button
@@ -109,6 +110,14 @@ function DatesForm({ id, document, here, record }: FormProps) {
       <ProblemList problems={said.problems} />
     </div>
   );
+}
+
+function pricesWords(order: OpenAsk | null, { money }: Writer): string {
+  if (order === null) return "What is asked comes from the prices of the class.";
+  const { single, concession, currency } = order;
+  if (single === 0) return "The class has no single price: put it in first, or a single costs nothing.";
+  const less = concession < single ? `, a concession ${money(concession, currency)}` : "";
+  return `A single is ${money(single, currency)}${less}, from the prices of the class.`;
 }
 
 type BoxProps = {

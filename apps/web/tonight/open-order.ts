@@ -4,7 +4,7 @@ import type { NoticeRule } from "#core/notice";
 import { isCurrency, type PracticeDocument, readMoney } from "#core/words";
 import { startsAt } from "./session-times.ts";
 
-type OpenAsk = Extract<DoAskInput, { readonly kind: "open sessions" }>;
+export type OpenAsk = Extract<DoAskInput, { readonly kind: "open sessions" }>;
 
 export type OpenAsked = {
   readonly id: string;

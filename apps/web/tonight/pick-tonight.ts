@@ -17,3 +17,8 @@ export function upcoming(sessions: readonly SessionHere[], now: string): readonl
   const until = new Date(Date.parse(now) + 14 * 86_400_000).toISOString();
   return sessions.filter(({ state }) => state.starts > now && state.starts < until);
 }
+
+/** The sessions of the last fourteen days, the latest first. */
+export function lately(sessions: readonly SessionHere[], now: string): readonly SessionHere[] {
+  return sessions.filter(({ state }) => state.starts <= now).toReversed();
+}

@@ -1,3 +1,4 @@
+import { Link } from "@tanstack/react-router";
 import { paidFor, type SessionState } from "#core/roll";
 import type { Locale } from "#core/words";
 import { useCallback, useMemo, useState } from "react";
@@ -78,9 +79,13 @@ export function SessionRegister({ hall, title, ...given }: Props) {
       <TakingsPart here={here} />
       <section className="part no-print" aria-label="When something is wrong">
         <p>
-          <a className="reach-link" href={`/practice/${practiceId}/sessions/${id}/wrong`}>
+          <Link
+            to="/practice/$practice/sessions/$id/wrong"
+            params={{ practice: practiceId, id }}
+            className="reach-link"
+          >
             Something is wrong tonight
-          </a>
+          </Link>
         </p>
       </section>
       <PrintRegister here={here} rows={rows} hall={hall} />

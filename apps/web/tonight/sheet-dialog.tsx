@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from "react";
+import { type ReactNode, useId, useLayoutEffect, useRef } from "react";
 
 type Props = {
   readonly title: string;
@@ -10,11 +10,17 @@ type Props = {
 export function SheetDialog({ title, close, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
-  useEffect(() => {
-    dialog.current?.showModal();
+  useLayoutEffect(() => {
+    const shown = dialog.current;
+    shown?.showModal();
+    // closed while it still stands in the page, so that the focus goes back to what opened it
+    return () => shown?.close();
   }, []);
+  const closed = () => {
+    if (dialog.current?.open !== true) close();
+  };
   return (
-    <dialog ref={dialog} className="ask low" aria-labelledby={id} onClose={close}>
+    <dialog ref={dialog} className="ask low" aria-labelledby={id} onClose={closed}>
       <div className="stack">
         <p className="row low-head">
           <strong id={id}>{title}</strong>

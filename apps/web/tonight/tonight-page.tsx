@@ -5,7 +5,7 @@ import { PageTitle } from "../parts/page-title.tsx";
 import { nameOr } from "../places/hall-name.ts";
 import { useRecord } from "../record/use-record.ts";
 import { DatesPart } from "./dates-part.tsx";
-import { pickTonight, upcoming } from "./pick-tonight.ts";
+import { pickTonight } from "./pick-tonight.ts";
 import { RecordLine } from "./record-line.tsx";
 import { useWriter } from "./register-here.ts";
 import { SessionRegister } from "./session-register.tsx";
@@ -22,7 +22,6 @@ export function TonightPage() {
   const writer = useWriter(locale);
   const now = useNow();
   const tonight = pickTonight(record.look.sessions, now);
-  const later = upcoming(record.look.sessions, now).filter((it) => it.id !== tonight?.id);
   const hall = here.halls.find((it) => it.id === tonight?.state.hall);
   return (
     <>
@@ -42,7 +41,15 @@ export function TonightPage() {
           title="Tonight"
         />
       )}
-      {record.ready ? <UpcomingPart practiceId={id} sessions={later} writer={writer} /> : null}
+      {record.ready ? (
+        <UpcomingPart
+          practiceId={id}
+          sessions={record.look.sessions}
+          above={tonight?.id}
+          now={now}
+          writer={writer}
+        />
+      ) : null}
     </>
   );
 }
