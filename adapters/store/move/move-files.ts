@@ -22,7 +22,8 @@ export async function moveOut({ store, to, replace }: MoveOutOrder): Promise<Res
   const building = `${to}.new-${process.pid}`;
   try {
     mkdirSync(dirname(to), { recursive: true });
-    const file = await open(building, "w");
+    // it holds names and contacts: for nobody else on this computer
+    const file = await open(building, "w", 0o600);
     const done = await written(file, store);
     if (done.ok) renameSync(building, to);
     if (done.ok) settleFolder(to);

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { marlsford } from "#demo";
@@ -69,6 +69,8 @@ describe("everything of all practices", () => {
     expect(JSON.parse(lines.at(-2) ?? "")).toMatchObject({ end: { lines: lines.length - 2 } });
     expect(lines.at(-1)).toBe("");
     expect(readdirSync(join(file, ".."))).toEqual(["everything.jsonl"]);
+    // names and contacts are for nobody else on the computer
+    expect(statSync(file).mode & 0o077).toBe(0);
   });
 
   it("replaces no file unless it is told to", async () => {

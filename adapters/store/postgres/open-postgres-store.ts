@@ -50,6 +50,8 @@ function postgresStoreOver(database: Kysely<Tables>, where: string, now: () => s
       database.transaction().setIsolationLevel("repeatable read").setAccessMode("read only").execute(work),
     problemOf: (error) => postgresProblem(error, where),
     pauseBeforeNext,
+    // a small practice would wait for years until the server clears away by itself what was erased
+    afterErasing: () => void sql`vacuum stream, event, sealed`.execute(database).catch(() => {}),
     asBytes: sql`collate "C"`,
     now,
   });

@@ -34,6 +34,19 @@ describe("a PostgreSQL database", () => {
     await again.close();
   });
 
+  it("clears away what was told of a person who is erased", async () => {
+    const { url, store } = await filled();
+    const person = aWrite("person/ana-1", 0, { events: [{ name: "Ana Brook" }] });
+    await store.record.append(aCommit("action-two", { streams: [person] }));
+    const gone = aWrite("person/ana-1", 1, { state: { erased: true }, events: [{ kind: "erased" }] });
+    await store.record.append(aCommit("action-three", { streams: [gone], erased: ["ana-1"] }));
+    const cleared = `select relname from pg_stat_user_tables where schemaname = current_schema()
+      and vacuum_count > 0 order by relname`;
+    await until(async () => (await rows(url, cleared)).length === 3);
+    expect(await rows(url, cleared)).toEqual(["event", "sealed", "stream"].map((relname) => ({ relname })));
+    await store.close();
+  });
+
   it("with tables of another program is left alone", async () => {
     const url = await server.emptySchema();
     await rows(url, "create table recipe (name text)");
