@@ -8,6 +8,7 @@ import { writeCost } from "./cost.ts";
 import { coverSession } from "./cover-session.ts";
 import { giveUp } from "./give-up.ts";
 import { markEverybody } from "./mark-everybody.ts";
+import { mergeSessions } from "./merge-sessions.ts";
 import { moveSession } from "./move-session.ts";
 import { openSessions } from "./open-sessions.ts";
 import { changeContact, erasePerson, giveConsent, healthForm, mayCover, meetPerson } from "./person.ts";
@@ -23,6 +24,7 @@ import { writeWork } from "./work.ts";
 const doings = {
   "open sessions": openSessions,
   "move session": moveSession,
+  "merge sessions": mergeSessions,
   "cancel session": cancelSession,
   "cover session": coverSession,
   "take place": takePlace,
@@ -57,6 +59,7 @@ const doings = {
 export const doAskSchema = z.discriminatedUnion("kind", [
   openSessions.ask,
   moveSession.ask,
+  mergeSessions.ask,
   cancelSession.ask,
   coverSession.ask,
   takePlace.ask,
