@@ -109,7 +109,9 @@ function spansOf(day: DayJson): readonly DrawnSpan[] {
 function wayWords({ travelMinutes, km, waitingMinutes, atHome }: DayJson["stops"][number]): string {
   const far = km === 0 ? "" : ` and ${Number(km.toFixed(1))} km`;
   const way =
-    travelMinutes === 0 ? "no way" : `${travelMinutes} min${far} ${atHome === null ? "there" : "by home"}`;
+    travelMinutes === 0
+      ? "already there"
+      : `${travelMinutes} min${far} ${atHome === null ? "there" : "by home"}`;
   return waitingMinutes === 0 ? way : `${way}, ${waitingMinutes} min of waiting`;
 }
 
