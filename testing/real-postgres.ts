@@ -24,9 +24,12 @@ const USER = "hallful";
 
 const LOG = "server.log";
 
-/** postgres ends when this process does, however that ends: the pipe closes, and the shell tells it to stop. */
+/**
+ * postgres ends when this process does, however that ends: the pipe closes, and the shell tells it to stop and clears
+ * its files away.
+ */
 const WATCHED = `exec 3<&0; "$@" 3<&- </dev/null & server=$!
-(cat <&3 >/dev/null; kill -QUIT $server 2>/dev/null) & wait $server`;
+(cat <&3 >/dev/null; kill -QUIT $server 2>/dev/null) & wait $server; rm -rf "$PGDATA"/*`;
 
 export type RealPostgres = {
   /** the address of a schema of its own with nothing in it */
@@ -108,10 +111,10 @@ function start(binaries: string, folder: string, data: string, settings: readonl
   ];
   const words = [...own, ...settings].flatMap((it) => ["-c", it]);
   const log = openSync(join(folder, LOG), "a");
-  const server = spawn("sh", ["-c", WATCHED, "sh", join(binaries, "postgres"), "-D", data, ...words], {
+  const server = spawn("sh", ["-c", WATCHED, "sh", join(binaries, "postgres"), ...words], {
     ...asNobody(),
     cwd: folder,
-    env: plainEnvironment(),
+    env: { ...plainEnvironment(), PGDATA: data },
     stdio: ["pipe", log, log],
   });
   closeSync(log);
