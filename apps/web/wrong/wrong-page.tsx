@@ -12,6 +12,8 @@ import { useNow } from "../tonight/use-now.ts";
 import { AccidentPart } from "./accident-part.tsx";
 import { CancelPart } from "./cancel-part.tsx";
 import { CoverPart } from "./cover-part.tsx";
+import { MergePart } from "./merge-part.tsx";
+import { MovePart } from "./move-part.tsx";
 import { ThinPart } from "./thin-part.tsx";
 import { useSessionLook } from "./use-session-look.ts";
 import { wrongHere, type WrongHere } from "./wrong-here.ts";
@@ -46,6 +48,7 @@ export function WrongPage() {
             { practiceId: practice, id, session, record, locale, writer, now, ...running },
             here,
           )}
+          halls={here.halls.map(({ id: hall, document }) => ({ id: hall, name: document.name }))}
         />
       )}
       <p>
@@ -65,7 +68,12 @@ const choices = [
   { value: "hurt", label: "Somebody was hurt" },
 ] as const;
 
-function WhatIsWrong({ here }: { readonly here: WrongHere }) {
+type WhatProps = {
+  readonly here: WrongHere;
+  readonly halls: readonly { readonly id: string; readonly name: string }[];
+};
+
+function WhatIsWrong({ here, halls }: WhatProps) {
   const [what, setWhat] = useState<(typeof choices)[number]["value"] | null>(null);
   return (
     <section className="part" aria-label="What is wrong">
@@ -79,9 +87,19 @@ function WhatIsWrong({ here }: { readonly here: WrongHere }) {
         <output>{here.said.says.join(" ")}</output>
         <ProblemList problems={here.said.problems} />
         {what === "teacher" ? <CoverPart here={here} /> : null}
-        {what === "too few" ? <ThinPart here={here} /> : null}
+        {what === "too few" ? (
+          <>
+            <ThinPart here={here} />
+            <MergePart here={here} />
+          </>
+        ) : null}
         {what === "hurt" ? <AccidentPart here={here} /> : null}
-        {what === null || what === "hurt" ? null : <CancelPart key={what} here={here} why={what} />}
+        {what === null || what === "hurt" ? null : (
+          <>
+            <CancelPart key={what} here={here} why={what} />
+            <MovePart here={here} halls={halls} />
+          </>
+        )}
       </div>
     </section>
   );
