@@ -1,6 +1,7 @@
 export type { CalendarEntry } from "./calendar/calendar-entries.ts";
 export type { CalendarEvent, CalendarNote, CalendarTime } from "./calendar/calendar-event.ts";
 export { type HallBookings, hallBookings } from "./calendar/hall-bookings.ts";
+export { schoolDays } from "./calendar/school-days.ts";
 export { publicHolidays } from "./holidays/public-holidays.ts";
 export { type Region, regions } from "./holidays/public-holiday.ts";
 export { readDayList } from "./lists/read-day-list.ts";

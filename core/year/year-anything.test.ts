@@ -11,13 +11,11 @@ const someDay = fc
 const someTime = fc
   .tuple(fc.integer({ min: 0, max: 23 }), fc.integer({ min: 0, max: 59 }))
   .map((parts) => parts.map((it) => String(it).padStart(2, "0")).join(":"));
-const someSpan = fc
-  .tuple(someDay, fc.integer({ min: 0, max: 20 }))
-  .map(([from, days]) => ({
-    from,
-    until: Temporal.PlainDate.from(from).add({ days }).toString(),
-    why: "off",
-  }));
+const someSpan = fc.tuple(someDay, fc.integer({ min: 0, max: 20 })).map(([from, days]) => ({
+  from,
+  until: Temporal.PlainDate.from(from).add({ days }).toString(),
+  why: "off",
+}));
 const someList = fc.record({ days: fc.array(someSpan, { maxLength: 4 }), text: fc.constant("") });
 const zones = fc.constantFrom(
   "Europe/London",

@@ -12,6 +12,7 @@ import { ChangeFields } from "./change-fields.tsx";
 import { DayListFields, DaysRow } from "./day-list-fields.tsx";
 import { HallFields } from "./hall-fields.tsx";
 import type { ChangePlan } from "./plan-form.ts";
+import { SchoolCalendar } from "./school-calendar.tsx";
 
 type Props = {
   readonly practice: PracticeDocument;
@@ -51,6 +52,15 @@ export function YearInputs({ practice, plan, change, question, json }: Props) {
         one="school holidays"
         value={plan.school}
         put={(school) => change((before) => ({ ...before, school }))}
+      />
+      <SchoolCalendar
+        document={document}
+        put={(days) =>
+          change((before) => ({
+            ...before,
+            school: { ...before.school, days: [...before.school.days, ...days] },
+          }))
+        }
       />
       <p className="small soft">
         A class runs in school holidays unless you say otherwise beside its dates. Public holidays take it
