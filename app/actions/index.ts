@@ -3,6 +3,7 @@ export { checkClass } from "./check-class.ts";
 export { checkHall } from "./check-hall.ts";
 export { checkHappened } from "./check-happened.ts";
 export { checkPlan } from "./check-plan.ts";
+export { idFromName } from "./id-from-name.ts";
 export { importClass } from "./import-class.ts";
 export { type ImportAsk, importHall } from "./import-hall.ts";
 export { type OpenPracticeOrder, openPractice, type PracticeStartDocuments } from "./open-practice.ts";

@@ -73,3 +73,12 @@ export {
   type OwnMoneyRow,
 } from "./money-question.ts";
 export { type ClassGrowth, classGrowth, type ClassGrowthInput } from "./class-growth.ts";
+export { booksAnswer, type BooksAnswer } from "./books-answer.ts";
+export { booksCash, type CashLine, cashLines, type CashMonth } from "./books-cash.ts";
+export { booksEarned, type EarnedLine, earnedLines, type EarnedMonthRow } from "./books-earned.ts";
+export type { BooksInput, BooksLine, BooksNames } from "./books-input.ts";
+export { booksOwed, type BooksOwed, type DueRow, type Settle, type UnpaidRow } from "./books-owed.ts";
+export { booksTakings, type BooksTakings } from "./books-takings.ts";
+export { taxYearAround } from "./books-tax-year.ts";
+export { costWords, headingWords } from "./books-words.ts";
+export { booksYearEnd, type BooksYearEnd } from "./books-year-end.ts";

@@ -118,6 +118,18 @@ const money = createRoute({
   component: lazyRouteComponent(() => import("./money/money-page.tsx"), "MoneyPage"),
 });
 
+const books = createRoute({
+  getParentRoute: () => practice,
+  path: "/books",
+  component: lazyRouteComponent(() => import("./books/books-page.tsx"), "BooksPage"),
+});
+
+const yearEnd = createRoute({
+  getParentRoute: () => practice,
+  path: "/books/year-end",
+  component: lazyRouteComponent(() => import("./books/year-end-page.tsx"), "YearEndPage"),
+});
+
 const people = createRoute({
   getParentRoute: () => practice,
   path: "/people",
@@ -197,6 +209,8 @@ const tree = root.addChildren([
     onePerson,
     keptOfPerson,
     money,
+    books,
+    yearEnd,
     week,
     year,
   ]),

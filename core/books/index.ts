@@ -42,7 +42,7 @@ export { shareOf } from "./pass/share-of.ts";
 export { type Cost, costDue, costLetGo, costPaid, duePaid } from "./money/cost-entries.ts";
 export { cashFound, moneyMoved, ownPutIn, ownTakenOut } from "./money/till-entries.ts";
 export { type Work, workDone, workPaid } from "./money/work-entries.ts";
-export { type BookLine, bookLines } from "./view/book-line.ts";
+export { type BookLine, bookLines, type Side, sideOf } from "./view/book-line.ts";
 export { type CashBox, type CashCount, cashBox, cashCount } from "./view/cash-count.ts";
 export { type CashRow, type CashView, cashView } from "./view/cash-view.ts";
 export { type EarnedMonth, type EarnedRow, type EarnedView, earnedView } from "./view/earned-view.ts";

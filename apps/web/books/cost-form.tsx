@@ -1,0 +1,87 @@
+import { idFromName } from "#app/actions";
+import { costWords } from "#app/views";
+import type { CostHeading } from "#core/books";
+import { type MeansOfPaying, meansOfPaying } from "#core/roll";
+import { useQuery } from "@tanstack/react-query";
+import { useState } from "react";
+import { ChoiceField } from "../fields/choice-field.tsx";
+import { WordsField } from "../fields/words-field.tsx";
+import { MeansField } from "../people/means-field.tsx";
+import { peopleQuery } from "../people/record-reads.ts";
+import { EntryForm, type FormAt } from "./entry-form.tsx";
+
+const headings: readonly CostHeading[] = [
+  "hall",
+  "cover",
+  "travel",
+  "music",
+  "insurance",
+  "kit",
+  "training",
+  "fees",
+  "other",
+];
+
+/** A cost, owed from now on or paid at once. */
+export function CostForm({ at, doing }: FormAt) {
+  const { practice, practiceId, halls } = at;
+  const people = useQuery(peopleQuery(practiceId));
+  const [cost, setCost] = useState<CostHeading>("hall");
+  const [hall, setHall] = useState(halls[0]?.id ?? "");
+  const [name, setName] = useState("");
+  const [owed, setOwed] = useState(false);
+  const [by, setBy] = useState<MeansOfPaying>("bank");
+  const fromHalls = cost === "hall" && hall !== "";
+  const known = people.data?.find(({ person }) => person.contact.name === name.trim())?.id;
+  const to = fromHalls ? hall : (known ?? idFromName({ name }, ""));
+  return (
+    <EntryForm
+      at={at}
+      doing={doing}
+      label="A cost"
+      button="Write this cost down"
+      slip={to === "" ? "Write who is paid." : ""}
+      write={({ amount, currency, on }) =>
+        doing.run({
+          kind: "write cost",
+          cost,
+          to,
+          amount,
+          currency,
+          on,
+          how: owed ? "due" : "bought",
+          by,
+        })
+      }
+    >
+      <ChoiceField
+        label="For"
+        value={cost}
+        choices={headings.map((it) => ({ value: it, label: costWords(it, practice.locale) }))}
+        onChange={(chosen) => setCost(headings.find((it) => it === chosen) ?? "other")}
+      />
+      {cost === "hall" && halls.length > 0 ? (
+        <ChoiceField
+          label="Hall"
+          value={hall}
+          choices={[
+            ...halls.map(({ id, document }) => ({ value: id, label: document.name })),
+            { value: "", label: "another hall" },
+          ]}
+          onChange={setHall}
+        />
+      ) : null}
+      {fromHalls ? null : <WordsField label="Paid to" value={name} onChange={setName} />}
+      <ChoiceField
+        label="Paid"
+        value={owed ? "owed" : "paid"}
+        choices={[
+          { value: "paid", label: "paid at once" },
+          { value: "owed", label: "owed, to be paid later" },
+        ]}
+        onChange={(chosen) => setOwed(chosen === "owed")}
+      />
+      {owed ? null : <MeansField label="How it is paid" value={by} means={meansOfPaying} put={setBy} />}
+    </EntryForm>
+  );
+}

@@ -1,0 +1,85 @@
+import { type BooksInput, booksOwed, type UnpaidRow } from "#app/views";
+import type { DoAskInput } from "#app/record";
+import { useMemo } from "react";
+import { Show } from "../parts/show.tsx";
+import { DoneWords } from "../people/done-words.tsx";
+import { useDoing } from "../people/use-doing.ts";
+import type { BooksAt } from "./books-at.ts";
+import { SettleForm, type Settled } from "./settle-form.tsx";
+
+type Props = { readonly input: BooksInput; readonly at: BooksAt };
+
+/** Who owes her what, each with a way to write the payment down. */
+export function UnpaidPart({ input, at }: Props) {
+  const { unpaid, unpaidTotal } = useMemo(() => booksOwed(input), [input]);
+  const doing = useDoing(at.practiceId, at.practice.locale);
+  const say = (amount: number) => input.writer.money(amount, input.currency);
+  return (
+    <section className="part books-part" aria-labelledby="unpaid">
+      <h2 id="unpaid" className="part-title">
+        Unpaid to you
+      </h2>
+      <p>
+        {unpaid.length === 0
+          ? "Nobody owes you anything."
+          : `${say(unpaidTotal)} is unpaid, for ${unpaid.length} ${unpaid.length === 1 ? "thing" : "things"}.`}
+      </p>
+      <ul className="list-plain ledger">
+        {unpaid.map((row) => (
+          <li key={row.id} className="stack-close">
+            <span className="books-row">
+              <span>
+                {row.what}
+                <span className="small soft books-whose">{whose(row)}</span>
+              </span>
+              <span className="books-amount">{say(row.amount)}</span>
+            </span>
+            {row.settle === null ? (
+              <span className="small">
+                Its lines are from before the days that are shown: choose an earlier first day to write the
+                payment down.
+              </span>
+            ) : (
+              <Show summary={`Paid: ${[row.what, row.person ?? ""].filter((it) => it !== "").join(", ")}`}>
+                <SettleForm
+                  key={row.amount}
+                  label={`Payment for ${row.what}`}
+                  amount={row.amount}
+                  currency={input.currency}
+                  today={at.today}
+                  usual={row.settle.kind === "work" ? "bank" : "cash"}
+                  dated={row.settle.kind !== "place"}
+                  busy={doing.busy}
+                  settle={(settled) => {
+                    const what = askOf(row, settled, input.currency);
+                    if (what !== null) void doing.run(what);
+                  }}
+                />
+              </Show>
+            )}
+          </li>
+        ))}
+      </ul>
+      <DoneWords doing={doing} />
+    </section>
+  );
+}
+
+function whose({ person, settle }: UnpaidRow): string {
+  return person ?? (settle?.kind === "work" ? "by invoice" : "no name any more");
+}
+
+function askOf({ settle }: UnpaidRow, { amount, by, on }: Settled, currency: string): DoAskInput | null {
+  switch (settle?.kind) {
+    case "pass":
+      return { kind: "change pass", pass: settle.pass, change: { kind: "paid", on, amount, how: by } };
+    case "place":
+      return { kind: "pay place", session: settle.session, place: settle.place, amount, by };
+    case "work": {
+      const { heading, invoice } = settle;
+      return { kind: "write work", how: "paid", heading, invoice, amount, currency, on, by };
+    }
+    case undefined:
+      return null;
+  }
+}
