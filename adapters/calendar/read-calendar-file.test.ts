@@ -138,6 +138,25 @@ test("what cannot be read is told with its line, and the rest is read (YEAR-11)"
   ]);
 });
 
+test("a change of one and all later ones is read for the one, and told", () => {
+  const text = file(
+    ["UID:1", "SUMMARY:Choir", "DTSTART:20260907T190000", "DURATION:PT1H", "RRULE:FREQ=WEEKLY;COUNT=3"],
+    [
+      "UID:1",
+      "SUMMARY:Choir",
+      "RECURRENCE-ID;RANGE=THISANDFUTURE:20260914T190000",
+      "DTSTART:20260914T200000",
+      "DURATION:PT1H",
+    ],
+  );
+  expect(seen(text)).toEqual([
+    "2026-09-07T19:00 2026-09-07T20:00 Choir",
+    "2026-09-14T20:00 2026-09-14T21:00 Choir",
+    "2026-09-21T19:00 2026-09-21T20:00 Choir",
+    "13: “Choir” changes one of a series and all after it: only the one is changed here",
+  ]);
+});
+
 test("a file that is cut off gives what stands before the cut and says so", () => {
   const whole = file(
     ["UID:1", "SUMMARY:Fair", "DTSTART;VALUE=DATE:20260905"],

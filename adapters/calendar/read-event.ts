@@ -39,6 +39,11 @@ export function readEvent(
   const second = rules[1];
   if (second !== undefined)
     notes.push({ line: second.line, says: `${called(title)} has a second rule, which is passed over` });
+  const later = lines.find((it) => it.name === "RECURRENCE-ID" && it.parameters.has("RANGE"));
+  if (later !== undefined) {
+    const says = `${called(title)} changes one of a series and all after it: only the one is changed here`;
+    notes.push({ line: later.line, says });
+  }
   return {
     event: {
       uid: text("UID"),
