@@ -1,5 +1,6 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
+import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
 import { storyServer } from "./story-server.ts";
@@ -137,6 +138,52 @@ test("a place ahead for somebody new, a second who waits, a place given up late,
   await page.getByRole("dialog").getByRole("button", { name: "Close the register" }).click();
   await page.getByText("All kept.").waitFor();
   expect(await evening.kept()).toMatchObject({ heads: 2, closed: true, waiting: [] });
+  expect(errors).toEqual([]);
+  await context.close();
+});
+
+test("two together both wait when one mat is left; a date two months away has a register too; the day's books are shown", async () => {
+  const evening = await eveningOn(story.server.address, "together");
+  const { context, page, errors } = await freshPage(story.browser, wide);
+  await openDates(page, story.server.address, evening, 2);
+  await bookings(evening, names.slice(0, 1));
+  await onTonight(page, evening);
+  await page.getByRole("button", { name: "Add a place" }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("checkbox", { name: "Two come together" }).check();
+  // Ana is known and has a place already: that is said, and nothing is lost of what was typed
+  await dialog.getByRole("textbox", { name: "Name", exact: true }).fill("ana");
+  await dialog.getByRole("button", { name: "Ana Brook" }).click();
+  await dialog.getByRole("textbox", { name: "And" }).fill("Uma Reeve");
+  await dialog.getByRole("button", { name: "Keep the place" }).click();
+  await dialog.getByText("This person has a place in this session already.").waitFor();
+  await dialog.getByRole("textbox", { name: "Name", exact: true }).fill("Tova Wren");
+  await dialog.getByRole("button", { name: "Keep the place" }).click();
+  await page
+    .locator(".answer")
+    .first()
+    .getByText(/1 of 2 mats taken, 2 wait\./)
+    .waitFor();
+  await page.getByText("All kept.").waitFor();
+  const [tova, uma] = (await evening.kept()).waiting;
+  expect([tova?.with, uma?.with]).toEqual([uma?.entry, tova?.entry]);
+  await page
+    .getByText(/in the books, passes sold among it: £9\.50, that is cash £0\.00, card £0\.00, bank £9\.50/)
+    .waitFor();
+
+  const date = Temporal.PlainDate.from(evening.session.slice(-10)).add({ weeks: 8 }).toString();
+  const far = `${story.server.address}/practice/${evening.practice}/sessions/tuesday-evening.${date}`;
+  await page.goto(far);
+  await page
+    .getByText(/0 of 2 mats taken\.$/)
+    .first()
+    .waitFor();
+  await bookAhead(page, "Vera Lane");
+  await page
+    .getByText(/1 of 2 mats taken, 1 has not paid\.$/)
+    .first()
+    .waitFor();
+  await page.getByRole("link", { name: "Something is wrong tonight" }).waitFor();
   expect(errors).toEqual([]);
   await context.close();
 });

@@ -80,6 +80,7 @@ export function recordKeeperOf(world: RecordWorld, locale: () => Locale) {
   const sendFirst = async (queued: Queued): Promise<boolean> => {
     const answer = await world.send(queued, locale());
     if (!answer.ok && isSilence(answer.problems)) return false;
+    if (here.silent) put({ silent: false });
     if (!answer.ok) {
       change((outbox) => withRefused(outbox, queued, answer.problems));
       return true;

@@ -1,4 +1,4 @@
-import type { DoAskInput } from "#app/record";
+import type { DoAskInput, Told } from "#app/record";
 import type { SessionState } from "#core/roll";
 import type { Locale, Problem, Result, Writer } from "#core/words";
 import { useCallback, useMemo, useState } from "react";
@@ -33,7 +33,7 @@ export function useRun(record: RecordOpen) {
   const run = useCallback(
     (asked: DoAskInput, words: string) => {
       const told = keeper.act(asked, words);
-      setSaid(saidOf(told));
+      setSaid(saidOf(told, asked, words));
       return told.ok;
     },
     [keeper],
@@ -47,6 +47,20 @@ export function useWriter(locale: Locale): Writer {
   return useMemo(() => screenWriter(locale), [locale]);
 }
 
-function saidOf(told: Result<{ readonly says: readonly string[] }>): Said {
-  return told.ok ? { says: told.value.says, problems: [] } : { says: [], problems: told.problems };
+/** What was done in her words; after it what the record says, where that is more. */
+function saidOf(told: Result<Told>, { kind }: DoAskInput, words: string): Said {
+  if (!told.ok) return { says: [], problems: told.problems };
+  const same = saysTheSame.has(kind) && told.value.outcome !== "came over";
+  return { says: [`${words}.`, ...(same ? [] : told.value.says)], problems: [] };
 }
+
+// giving up: the sentence that the student reads stood there before it was done
+const saysTheSame = new Set<DoAskInput["kind"]>([
+  "mark",
+  "walk in",
+  "give up place",
+  "pay place",
+  "give money back",
+  "count heads",
+  "take offer",
+]);
