@@ -1,6 +1,7 @@
 import type { ListOrder, RecordCommit, StreamName } from "#app/ports";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { aCommit, aSale, aWrite, openPracticeIn, type StoreWithRecord } from "./record-commits.ts";
+import { recordModelContract } from "./record-model-contract.ts";
 import { codesOf, outcomeOf, valueOf } from "./record-outcomes.ts";
 import { recordRaceContract } from "./record-race-contract.ts";
 import type { FreshStore } from "./store-contract.ts";
@@ -10,6 +11,7 @@ const tonight = "session/tuesday.2026-12-01";
 /** What every store of the running record must do, whatever database it keeps it in. */
 export function recordStoreContract(kind: string, fresh: FreshStore<StoreWithRecord>): void {
   recordRaceContract(kind, fresh);
+  recordModelContract(kind, fresh);
   describe(`a running record on ${kind}`, () => {
     let store: StoreWithRecord;
     beforeEach(async () => {

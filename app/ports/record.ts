@@ -120,7 +120,7 @@ export type PostingsOrder = {
 };
 
 /**
- * Problems of all: "disk-full", "store-read-only", "store-busy", "data-file-damaged"; of append also
+ * Problems of all: "disk-full", "store-read-only", "store-busy", "data-file-damaged", "database-unreachable"; of append also
  * "action-reused" and "not-found" for a practice that is not there.
  */
 export type RecordStore = {
