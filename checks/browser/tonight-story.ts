@@ -83,6 +83,7 @@ function asker(address: string) {
 export async function openDates(page: Page, address: string, evening: Evening, mats: number) {
   await page.goto(`${address}/practice/${evening.practice}/classes/tuesday-evening`);
   const part = page.getByRole("region", { name: "The dates in the record" });
+  await part.getByRole("button", { name: "Set the mats and the notice" }).click();
   const box = part.getByRole("textbox", { name: "Mats for each date" });
   // the class sheet's own answer for Tithe Barn Hall: 18 mats owned, 16 wanted
   await part.getByText("mats", { exact: true }).waitFor();

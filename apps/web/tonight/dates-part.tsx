@@ -1,152 +1,59 @@
 import type { ClassDocument } from "#core/class";
-import type { HallDocument } from "#core/hall";
-import type { Writer } from "#core/words";
-import { useId, useState } from "react";
-import { ChoiceField } from "../fields/choice-field.tsx";
-import { FieldRow } from "../fields/field-row.tsx";
-import { TickField } from "../fields/tick-field.tsx";
-import { type PracticeHere, usePractice } from "../drafts/use-practice.ts";
-import { ProblemList } from "../parts/problem-list.tsx";
-import { type RecordOpen, useRecord } from "../record/use-record.ts";
-import { today } from "../words/dates.ts";
-import { type NoticeName, noticeChoices, noticeRules } from "./notice-choice.ts";
-import { datesAhead, type OpenAsk, openOrder, sessionId } from "./open-order.ts";
-import { useRun, useWriter } from "./register-here.ts";
-import { useClassPlaces } from "./use-class-places.ts";
+import type { Locale } from "#core/words";
+import { lazy, Suspense, useId, useState } from "react";
+import { usePractice } from "../drafts/use-practice.ts";
+import { dateWords, today } from "../words/dates.ts";
+import { datesAhead } from "./open-order.ts";
 
 type Props = {
   readonly practiceId: string;
   readonly id: string;
   readonly document: ClassDocument;
   readonly title?: string;
+  /** whether what is to be filled in stands open from the start */
+  readonly open?: boolean;
 };
 
+// the record and a plan of the mats of its own are loaded only when they are asked for
+const DatesForm = lazy(async () => ({ default: (await import("./dates-form.tsx")).DatesForm }));
+
 /** The dates of a class put into the record: how many mats each takes, what is asked, by when a place is given up. */
-export function DatesPart({ practiceId, id, document, title = "The dates in the record" }: Props) {
-  const here = usePractice(practiceId);
-  const record = useRecord(practiceId, here.practice.locale);
+export function DatesPart({
+  practiceId,
+  id,
+  document,
+  title = "The dates in the record",
+  open = false,
+}: Props) {
+  const { practice } = usePractice(practiceId);
+  const [asked, setAsked] = useState(open);
   const heading = useId();
   const dates = datesAhead(document, today());
   return (
     <section className="part no-print" aria-labelledby={heading} data-dates>
       <h2 id={heading}>{title}</h2>
-      <p>{useDatesWords(record, id, dates, here)}</p>
-      {dates.length === 0 ? null : <DatesForm id={id} document={document} here={here} record={record} />}
+      <p>{datesWords(dates, practice.locale)}</p>
+      {dates.length > 0 && !asked ? (
+        <p>
+          <button type="button" className="button" onClick={() => setAsked(true)}>
+            Set the mats and the notice
+          </button>
+        </p>
+      ) : null}
+      {dates.length > 0 && asked ? (
+        <Suspense fallback={<output>Reading the record …</output>}>
+          <DatesForm practiceId={practiceId} id={id} document={document} />
+        </Suspense>
+      ) : null}
     </section>
   );
 }
 
-function useDatesWords(
-  { look }: RecordOpen,
-  id: string,
-  dates: readonly string[],
-  { practice }: PracticeHere,
-): string {
-  const writer = useWriter(practice.locale);
+function datesWords(dates: readonly string[], locale: Locale): string {
   const [first] = dates;
   const last = dates.at(-1);
   if (first === undefined || last === undefined)
     return "Its year has no teaching date from today on: put the year of the class right first.";
-  const known = dates.filter((date) => look.session(sessionId(id, date)) !== undefined).length;
-  const span = `${dates.length === 1 ? "1 teaching date" : `${dates.length} teaching dates`}, from ${writer.day(first)} to ${writer.day(last)}.`;
-  return known === 0 ? span : `${span} In the record of the next fourteen days: ${known}.`;
-}
-
-type FormProps = Pick<Props, "id" | "document"> & {
-  readonly here: PracticeHere;
-  readonly record: RecordOpen;
-};
-
-function DatesForm({ id, document, here, record }: FormProps) {
-  const hall: HallDocument | null = here.halls.find((it) => it.id === document.hall)?.document ?? null;
-  const found = useClassPlaces(document, hall);
-  const [typed, setTyped] = useState<string | null>(null);
-  const [notice, setNotice] = useState<NoticeName>("hours");
-  const [waived, setWaived] = useState(true);
-  const { run, said } = useRun(record);
-  const writer = useWriter(here.practice.locale);
-  const text = typed ?? (found === null ? "" : String(found));
-  const capacity = /^\d{1,4}$/.test(text.trim()) ? Number(text) : null;
-  const order =
-    capacity === null
-      ? null
-      : openOrder({
-          id,
-          document,
-          practice: here.practice,
-          today: today(),
-          capacity,
-          posted: hall?.postedCapacity ?? null,
-          notice: noticeRules[notice],
-          firstLateWaived: waived,
-        });
-  return (
-    <div className="stack holds-fields measure">
-      <div>
-        <MatsBox text={text} put={setTyped} problem={text !== "" && capacity === null} />
-        <ChoiceField
-          label="A place can be given up until"
-          value={notice}
-          choices={noticeChoices}
-          onChange={(value) => setNotice(noticeChoices.find((it) => it.value === value)?.value ?? "hours")}
-        />
-      </div>
-      <p className="small">{pricesWords(order, writer)}</p>
-      <TickField label="Somebody’s first lateness is let go" checked={waived} put={setWaived} />
-      <p className="row">
-        <button
-          type="button"
-          className="button button-main"
-          disabled={order === null}
-          onClick={() => {
-            if (order !== null) run(order, `The dates of ${order.name} go into the record`);
-          }}
-        >
-          Put these dates into the record
-        </button>
-        <span className="small soft">Dates that are there stay as they are.</span>
-      </p>
-      <output>{said.says.join(" ")}</output>
-      <ProblemList problems={said.problems} />
-    </div>
-  );
-}
-
-function pricesWords(order: OpenAsk | null, { money }: Writer): string {
-  if (order === null) return "What is asked comes from the prices of the class.";
-  const { single, concession, currency } = order;
-  if (single === 0) return "The class has no single price: put it in first, or a single costs nothing.";
-  const less = concession < single ? `, a concession ${money(concession, currency)}` : "";
-  return `A single is ${money(single, currency)}${less}, from the prices of the class.`;
-}
-
-type BoxProps = {
-  readonly text: string;
-  readonly put: (text: string) => void;
-  readonly problem: boolean;
-};
-
-function MatsBox({ text, put, problem }: BoxProps) {
-  const id = useId();
-  return (
-    <FieldRow
-      id={id}
-      label="Mats for each date"
-      help="As the class sheet answers for its hall; fewer if you like"
-      unit="mats"
-      problem={problem ? "Write a whole number of mats." : null}
-    >
-      <input
-        id={id}
-        className="field-box"
-        type="text"
-        inputMode="numeric"
-        autoComplete="off"
-        value={text}
-        aria-describedby={problem ? `${id}-help ${id}-problem` : `${id}-help`}
-        aria-invalid={problem || undefined}
-        onChange={(event) => put(event.target.value)}
-      />
-    </FieldRow>
-  );
+  const count = dates.length === 1 ? "1 teaching date" : `${dates.length} teaching dates`;
+  return `${count}, from ${dateWords(first, locale)} to ${dateWords(last, locale)}.`;
 }

@@ -87,6 +87,7 @@ function NoSession({ practiceId, record }: NoSessionProps) {
               practiceId={practiceId}
               id={id}
               document={document}
+              open={here.classes.length === 1}
               title={`The dates of ${nameOr(document.name, "a class without a name")}`}
             />
           ))
