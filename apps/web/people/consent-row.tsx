@@ -12,7 +12,7 @@ type Props = { readonly at: PersonAt; readonly to: ConsentKind };
 export function ConsentRow({ at: { practiceId, practice, id, person }, to }: Props) {
   const doing = useDoing(practiceId, practice.locale);
   const consent = person.consents[to];
-  const now = consentWords(to, practice.name);
+  const now = consentWords(to, practice);
   const wording = consent?.given === true ? consent.wording : now;
   const title = consentTitles[to];
   const answer = (given: boolean, words: string) =>

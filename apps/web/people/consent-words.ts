@@ -1,10 +1,14 @@
 import type { ConsentKind } from "#core/roll";
+import { type PracticeDocument, word } from "#core/words";
 
 /** What is asked, in the words that are agreed to and kept with the answer. None of them names a condition. */
-export function consentWords(to: ConsentKind, practice: string): string {
+export function consentWords(
+  to: ConsentKind,
+  { name: practice, locale }: Pick<PracticeDocument, "name" | "locale">,
+): string {
   switch (to) {
     case "news":
-      return `${practice} may send me news, like a new term or a day of classes. Word about places that I have taken comes anyway. I can end this at any time, and every piece of news says how.`;
+      return `${practice} may send me news, like a new term or a day of classes. Word about ${word("place", locale)}s that I have taken comes anyway. I can end this at any time, and every piece of news says how.`;
     case "photo":
       return `Pictures in which I can be recognised may be used to show what the classes of ${practice} are like, on paper and on the web. I can say no to any one picture, and take this back at any time; what is on the web then comes down.`;
     case "hands-on":

@@ -1,12 +1,16 @@
 import { Link, useNavigate } from "@tanstack/react-router";
+import { useQuery } from "@tanstack/react-query";
 import { useRef } from "react";
 import { DoneWords } from "./done-words.tsx";
 import type { PersonAt } from "./person-page.tsx";
+import { passesQuery } from "./record-reads.ts";
 import { useDoing } from "./use-doing.ts";
 
 /** All that is kept, to be handed over; and erasing it, which says what goes and what stays and asks once more. */
 export function ErasePart({ practiceId, practice, id, person }: PersonAt) {
   const dialog = useRef<HTMLDialogElement>(null);
+  const passes = useQuery(passesQuery(practiceId, id));
+  const left = (passes.data ?? []).reduce((sum, pass) => sum + pass.left, 0);
   const doing = useDoing(practiceId, practice.locale);
   const go = useNavigate();
   const erase = async () => {
@@ -45,6 +49,12 @@ export function ErasePart({ practiceId, practice, id, person }: PersonAt) {
             <strong>Look at it yourself</strong>: backups from before still have this person, and so have
             papers, mails and lists that left Hallful.
           </p>
+          {left === 0 ? null : (
+            <p>
+              <strong>{left === 1 ? "1 class is" : `${left} classes are`} left on passes</strong>: give money
+              back for them first, or hand them on.
+            </p>
+          )}
           <DoneWords doing={doing} />
           <p className="row">
             <button type="button" className="button" onClick={() => dialog.current?.close()}>

@@ -1,9 +1,10 @@
 import { type FormEvent, useState } from "react";
 import { ChoiceField } from "../fields/choice-field.tsx";
+import { ProblemList } from "../parts/problem-list.tsx";
 import type { PassAt } from "./pass-item.tsx";
 
 /** The rest of a pass goes to somebody else who is in the record. */
-export function HandOnForm({ pass, doing, today, people }: PassAt) {
+export function HandOnForm({ pass, handing, today, people }: PassAt) {
   const others = people.filter(({ id }) => id !== pass.holder);
   const [chosen, setChosen] = useState("");
   const [tried, setTried] = useState(false);
@@ -12,7 +13,7 @@ export function HandOnForm({ pass, doing, today, people }: PassAt) {
     setTried(true);
     if (chosen === "") return;
     const change = { kind: "transferred", on: today, to: chosen } as const;
-    void doing.run({ kind: "change pass", pass: pass.pass, change });
+    void handing.run({ kind: "change pass", pass: pass.pass, change });
   };
   if (!pass.terms.transferable)
     return (
@@ -37,10 +38,11 @@ export function HandOnForm({ pass, doing, today, people }: PassAt) {
         <p className="field-problem">Nobody is chosen. Choose who is to have it.</p>
       ) : null}
       <p>
-        <button type="submit" className="button" disabled={doing.busy}>
+        <button type="submit" className="button" disabled={handing.busy}>
           Hand the rest on
         </button>
       </p>
+      <ProblemList problems={handing.problems} announce={false} />
     </form>
   );
 }

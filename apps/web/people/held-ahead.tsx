@@ -1,5 +1,6 @@
 import { useQuery } from "@tanstack/react-query";
 import { placeOf } from "#core/roll";
+import { type Locale, word } from "#core/words";
 import type { DoAskInput } from "#app/record";
 import { newId } from "../api/new-id.ts";
 import { dateWords } from "../words/dates.ts";
@@ -33,7 +34,7 @@ function HeldRows({ pass, at, today, doing, lacking }: PassAt & { readonly lacki
     <div className="stack-close">
       {pass.promised.length === 0 ? null : (
         <>
-          <p>Places ahead are held out of it:</p>
+          <p>{capital(word("place", practice.locale))}s ahead are held out of it:</p>
           <ul className="list-plain">
             {pass.promised.map(({ session, on }) => {
               const place = placeIn(session);
@@ -46,7 +47,7 @@ function HeldRows({ pass, at, today, doing, lacking }: PassAt & { readonly lacki
                       type="button"
                       className="button"
                       disabled={doing.busy}
-                      aria-label={`Give up the place on ${day}`}
+                      aria-label={`Give up the ${word("place", practice.locale)} on ${day}`}
                       onClick={() => void doing.run({ kind: "give up place", session, place: place.id })}
                     >
                       Give it up
@@ -61,11 +62,11 @@ function HeldRows({ pass, at, today, doing, lacking }: PassAt & { readonly lacki
       {ahead.length === 0 ? null : (
         <p className="row">
           <span>
-            No place is held yet on {ahead.map((it) => dayOf(here.get(it)?.date, practice.locale)).join(", ")}
-            .
+            No {word("place", practice.locale)} is held yet on{" "}
+            {ahead.map((it) => dayOf(here.get(it)?.date, practice.locale)).join(", ")}.
           </span>
           <button type="button" className="button" disabled={doing.busy} onClick={take}>
-            Take these places
+            Take these {word("place", practice.locale)}s
           </button>
         </p>
       )}
@@ -73,8 +74,12 @@ function HeldRows({ pass, at, today, doing, lacking }: PassAt & { readonly lacki
   );
 }
 
-function dayOf(date: string | undefined, locale: "en-GB" | "en-US"): string {
+function dayOf(date: string | undefined, locale: Locale): string {
   return date === undefined ? "" : dateWords(date, locale);
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
 /** The ask for one place out of a pass or a block. */

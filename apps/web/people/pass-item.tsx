@@ -6,7 +6,7 @@ import { ExtendForm } from "./extend-form.tsx";
 import { HandOnForm } from "./hand-on-form.tsx";
 import { HeldAhead } from "./held-ahead.tsx";
 import { passWords, termsWords } from "./pass-words.ts";
-import type { PassesAt } from "./passes-part.tsx";
+import type { PassesHere } from "./passes-part.tsx";
 import { PauseForm, ResumeForm } from "./pause-form.tsx";
 import { PayForm } from "./pay-form.tsx";
 import { RefundForm } from "./refund-form.tsx";
@@ -16,10 +16,10 @@ import { type Doing, useDoing } from "./use-doing.ts";
 import { usedWords } from "./used-words.ts";
 
 /** A pass and what is done to it, as each form below is given them. */
-export type PassAt = PassesAt & { readonly pass: PassState; readonly doing: Doing; readonly today: string };
+export type PassAt = PassesHere & { readonly pass: PassState; readonly doing: Doing; readonly today: string };
 
 /** One pass: how it stands, its terms, the dates it was used on, and all that can be done to it. */
-export function PassItem(given: PassesAt & { readonly pass: PassState }) {
+export function PassItem(given: PassesHere & { readonly pass: PassState }) {
   const { at, classes, pass } = given;
   const { locale, zone } = at.practice;
   const doing = useDoing(at.practiceId, locale);
@@ -53,6 +53,8 @@ export function PassItem(given: PassesAt & { readonly pass: PassState }) {
 
 function PassForms(it: PassAt) {
   const { pass, today } = it;
+  // the dates of a block are its own: there is nothing to pause and no use-by to move
+  const isPass = pass.form === "pass";
   const isOver = pass.pausedFrom === null && pass.useBy < today;
   return (
     <div className="stack-close">
@@ -66,16 +68,18 @@ function PassForms(it: PassAt) {
           <ResumeForm {...it} />
         </Show>
       ) : null}
-      {pass.left > 0 && pass.pausedFrom === null && !isOver ? (
+      {isPass && pass.left > 0 && pass.pausedFrom === null && !isOver ? (
         <Show summary="Pause it">
           <PauseForm {...it} />
         </Show>
       ) : null}
       {pass.left > 0 ? (
         <>
-          <Show summary="Give it a later use-by">
-            <ExtendForm {...it} />
-          </Show>
+          {isPass ? (
+            <Show summary="Give it a later use-by">
+              <ExtendForm {...it} />
+            </Show>
+          ) : null}
           <Show summary="Hand it on">
             <HandOnForm {...it} />
           </Show>

@@ -68,7 +68,7 @@ function PersonHead({ practiceId, practice, id, person }: PersonAt) {
         </p>
       ) : null}
       {seen.data === undefined ? null : <p>{seenWords(last, today, practice.locale)}</p>}
-      <p>{lateWords(person.late)}</p>
+      <p>{lateWords(person.late, practice.locale)}</p>
     </div>
   );
 }

@@ -31,7 +31,10 @@ export function SaleBlock({ draft, put, classes, at, today }: SalePart) {
       />
       {sessions.isError ? <NotRead error={sessions.error} again={sessions.refetch} /> : null}
       {sessions.data !== undefined && ahead.length === 0 ? (
-        <p>No date of this class ahead is in the record yet. Put its dates in under Tonight first.</p>
+        <p>
+          No date of this class ahead is in the record yet. Put its dates into the record from the sheet of
+          the class first.
+        </p>
       ) : null}
       <fieldset className="fields">
         <legend>Which dates</legend>

@@ -39,12 +39,13 @@ export function useDoing(practice: string, locale: Locale): Doing {
   const run = async (...whats: readonly DoAskInput[]): Promise<boolean> => {
     setBusy(true);
     const done = await inOrder(whats, one);
+    const all = done.problems.length === 0;
+    if (all) actions.current.clear();
+    // first the page as it is now, then the words for it
+    if (done.says.length > 0) await queries.invalidateQueries({ queryKey: recordKey(practice) });
     setBusy(false);
     setProblems(withSignalWords(done.problems));
     setSays(done.says);
-    const all = done.problems.length === 0;
-    if (all) actions.current.clear();
-    if (done.says.length > 0) await queries.invalidateQueries({ queryKey: recordKey(practice) });
     return all;
   };
   const clear = () => {
