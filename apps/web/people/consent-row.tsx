@@ -1,9 +1,10 @@
 import type { Consent, ConsentKind } from "#core/roll";
-import type { Locale } from "#core/words";
+import type { PracticeDocument } from "#core/words";
 import { dateWords } from "../words/dates.ts";
 import { consentTitles, consentWords } from "./consent-words.ts";
 import { DoneWords } from "./done-words.tsx";
 import type { PersonAt } from "./person-page.tsx";
+import { dayThere } from "./today-here.ts";
 import { useDoing } from "./use-doing.ts";
 
 type Props = { readonly at: PersonAt; readonly to: ConsentKind };
@@ -21,7 +22,7 @@ export function ConsentRow({ at: { practiceId, practice, id, person }, to }: Pro
     <section className="agreed" aria-label={title}>
       <h3>{title}</h3>
       <p className="wording">{wording}</p>
-      <p>{answerWords(consent, practice.locale)}</p>
+      <p>{answerWords(consent, practice)}</p>
       <p className="row">
         {consent?.given === true ? (
           <button
@@ -61,8 +62,8 @@ export function ConsentRow({ at: { practiceId, practice, id, person }, to }: Pro
   );
 }
 
-function answerWords(consent: Consent | undefined, locale: Locale): string {
+function answerWords(consent: Consent | undefined, { locale, zone }: PracticeDocument): string {
   if (consent === undefined) return "Not asked yet: taken for no.";
-  const on = dateWords(consent.at.slice(0, 10), locale);
+  const on = dateWords(dayThere(consent.at, zone), locale);
   return consent.given ? `Agreed on ${on}.` : `No, since ${on}.`;
 }

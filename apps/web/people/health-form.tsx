@@ -53,7 +53,7 @@ export function HealthForm({ at, close }: { readonly at: PersonAt; readonly clos
         <p className="small soft">
           {note.length} of {MOST} letters.
         </p>
-        <TickField label="A dot on the register: speak first" checked={speak} put={setSpeak} />
+        <TickField label="A dot on the register: speak to me" checked={speak} put={setSpeak} />
         <DateField
           label="Go through it again by"
           value={reviewBy}

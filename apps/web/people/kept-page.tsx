@@ -36,7 +36,7 @@ export function KeptPage() {
       </div>
       {kept.isError ? <NotRead error={kept.error} again={kept.refetch} /> : null}
       {kept.isPending ? <output>Reading …</output> : null}
-      {kept.data === undefined ? null : <KeptWords kept={kept.data} locale={practice.locale} />}
+      {kept.data === undefined ? null : <KeptWords kept={kept.data} practice={practice} />}
     </>
   );
 }

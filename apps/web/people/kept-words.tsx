@@ -1,13 +1,14 @@
 import type { PersonExport } from "#app/ports";
-import { type Locale, word } from "#core/words";
+import { type Locale, type PracticeDocument, word } from "#core/words";
 import type { ReactNode } from "react";
 import { screenWriter } from "../record/screen-writer.ts";
 import { coinsOf } from "./coins.ts";
+import { dayThere } from "./today-here.ts";
 
-type Props = { readonly kept: PersonExport; readonly locale: Locale };
+type Props = { readonly kept: PersonExport; readonly practice: PracticeDocument };
 
 /** Everything in words, part by part; what there is nothing of is said too. */
-export function KeptWords({ kept, locale }: Props) {
+export function KeptWords({ kept, practice: { locale, zone } }: Props) {
   const { day } = screenWriter(locale);
   const money = (text: string, currency: string) => moneyOf(text, currency, locale);
   return (
@@ -18,17 +19,17 @@ export function KeptWords({ kept, locale }: Props) {
             {label}: {value}
           </li>
         ))}
-        <li>Written down on {day(kept.since.slice(0, 10))}.</li>
+        <li>Written down on {day(dayThere(kept.since, zone))}.</li>
       </KeptPart>
       <KeptPart title="What was agreed to" none="Nothing was asked yet.">
         {kept.consents.map((it) => (
           <li key={`${it.to} ${it.at}`}>
-            {day(it.at.slice(0, 10))}, {it.to}: {it.given ? "yes" : "no"}. “{it.wording}”
+            {day(dayThere(it.at, zone))}, {it.to}: {it.given ? "yes" : "no"}. “{it.wording}”
           </li>
         ))}
       </KeptPart>
       <KeptPart title="Health" none="No form was filled in.">
-        {healthRows(kept, day).map((it) => (
+        {healthRows(kept, zone, day).map((it) => (
           <li key={it}>{it}</li>
         ))}
       </KeptPart>
@@ -107,13 +108,17 @@ function contactRows({ contact }: PersonExport): readonly (readonly [string, str
   });
 }
 
-function healthRows({ healthForm }: PersonExport, day: (date: string) => string): readonly string[] {
+function healthRows(
+  { healthForm }: PersonExport,
+  zone: string,
+  day: (date: string) => string,
+): readonly string[] {
   if (healthForm === null) return [];
   const { at, reviewBy, speakFirst, note } = healthForm;
   const said = note.text === null ? "There is no note." : `The note: ${note.text}`;
   return [
-    `A form was filled in on ${day(at.slice(0, 10))}, to be gone through again by ${day(reviewBy)}.`,
-    speakFirst ? "There is a dot on the register: speak first." : "There is no dot on the register.",
+    `A form was filled in on ${day(dayThere(at, zone))}, to be gone through again by ${day(reviewBy)}.`,
+    speakFirst ? "There is a dot on the register: speak to me." : "There is no dot on the register.",
     note.opened ? said : "Whether there is a note, and what it says, is not opened here.",
   ];
 }

@@ -1,6 +1,6 @@
 import { type Problem, problem } from "#core/words";
 
-/** What a silent server means here: people are not kept on the device, and neither is what is typed about them. */
+/** What a silent server means here: these pages ask the server for people each time, and what is typed about them is on no disk before. */
 export function withSignalWords(problems: readonly Problem[]): readonly Problem[] {
   return problems.map((it) => (it.code === "server-silent" ? noSignal() : it));
 }

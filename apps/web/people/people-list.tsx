@@ -47,7 +47,7 @@ export function PeopleList({ practiceId, practice, people }: Props) {
               <Link to="/practice/$practice/people/$person" params={{ practice: practiceId, person: id }}>
                 {person.contact.name}
               </Link>
-              {person.healthForm?.speak === true ? <SpeakFirst /> : null}
+              {person.healthForm?.speak === true ? <SpeakToMe /> : null}
             </span>
             {seen.data === undefined ? null : (
               <span className="small soft">{seenWords(last.get(id), today, practice.locale)}</span>
@@ -67,10 +67,10 @@ export function PeopleList({ practiceId, practice, people }: Props) {
 }
 
 /** The dot, with its words: it says nothing of why. */
-export function SpeakFirst() {
+export function SpeakToMe() {
   return (
     <span className="speak-first small">
-      <span aria-hidden="true">●</span> speak first
+      <span aria-hidden="true">●</span> speak to me
     </span>
   );
 }

@@ -13,7 +13,7 @@ import { HealthPart } from "./health-part.tsx";
 import { lateWords } from "./late-words.ts";
 import { NotRead } from "./not-read.tsx";
 import { PassesPart } from "./passes-part.tsx";
-import { SpeakFirst } from "./people-list.tsx";
+import { SpeakToMe } from "./people-list.tsx";
 import { peopleQuery, seenQuery } from "./record-reads.ts";
 import { SEEN_WEEKS, seenWords } from "./seen-words.ts";
 import { todayHere, weeksBefore } from "./today-here.ts";
@@ -64,7 +64,7 @@ function PersonHead({ practiceId, practice, id, person }: PersonAt) {
       <PageTitle tab={person.contact.name}>{person.contact.name}</PageTitle>
       {person.healthForm?.speak === true ? (
         <p>
-          <SpeakFirst />
+          <SpeakToMe />
         </p>
       ) : null}
       {seen.data === undefined ? null : <p>{seenWords(last, today, practice.locale)}</p>}
