@@ -17,6 +17,10 @@ async function openYear(page: Page, demo = "Open Marlsford, in pounds"): Promise
   await page.getByText(/ you teach in \d+ of \d+ weeks: /).waitFor();
 }
 
+function allDay(title: string, day: string): readonly string[] {
+  return ["BEGIN:VEVENT", `UID:${day}`, `SUMMARY:${title}`, `DTSTART;VALUE=DATE:${day}`, "END:VEVENT"];
+}
+
 async function faults(page: Page): Promise<readonly string[]> {
   const seen = await new AxeBuilder({ page })
     .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
@@ -38,6 +42,17 @@ test("a pasted list, time off and a hall's own calendar take dates, and each say
     .waitFor();
   await page.getByLabel("School holidays, as a list").fill("Half-term 26/10/2026 - 30/10/2026\nnext spring");
   await page.getByText("Line 2, “next spring”, is not understood: there is no date in it.").waitFor();
+
+  const school = ["BEGIN:VCALENDAR", ...allDay("INSET day", "20260910"), ...allDay("Sports day", "20260911")];
+  const file = { name: "school.ics", mimeType: "text/calendar", buffer: Buffer.from(school.join("\r\n")) };
+  await page.getByLabel("The school’s calendar, as a file (.ics)").setInputFiles(file);
+  await page
+    .getByText("“school.ics” has 1 holiday in this year: INSET day. Left out as no holiday: Sports day.")
+    .waitFor();
+  await page.getByRole("button", { name: "Take these in" }).click();
+  expect(await page.getByRole("group", { name: "School holidays" }).getByLabel("Why").inputValue()).toBe(
+    "INSET day",
+  );
 
   await page.getByRole("button", { name: "Add time off" }).click();
   const row = page.getByRole("group", { name: "Your time off" });
@@ -113,6 +128,14 @@ test("on a phone the year of Cedar Fork reads in its own order of dates, with Am
   const months = page.getByRole("img");
   expect(await months.count()).toBeGreaterThan(8);
   expect(await months.first().getAttribute("aria-label")).toMatch(/^[A-Z][a-z]+ 2026\. A, /);
+  // a line half typed is told only when the box is left
+  const list = page.getByLabel("Your time off, as a list");
+  await list.pressSequentially("at the lake in Aug");
+  await page.waitForTimeout(700);
+  const told = page.getByText("Line 1, “at the lake in Aug”, is not understood: there is no date in it.");
+  expect(await told.count()).toBe(0);
+  await list.press("Tab");
+  await told.waitFor();
   expect([await faults(page), errors]).toEqual([[], []]);
   await context.close();
 });

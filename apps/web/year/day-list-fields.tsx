@@ -1,4 +1,5 @@
 import type { YearCalendarJson, YearPlan } from "#core/year";
+import { useState } from "react";
 import { DateField } from "../fields/date-field.tsx";
 import { Rows } from "../fields/rows.tsx";
 import { WordsField } from "../fields/words-field.tsx";
@@ -38,14 +39,13 @@ export function DayListFields({ title, path, value, put, start, one, example, lo
         put={(days) => put({ ...value, days: [...days] })}
         renderRow={(row, change, at) => <DaysRow row={row} put={change} path={at} />}
       />
-      <WordsField
-        label={`${title}, as a list`}
-        help={`A line for each, as you have it: ${example}`}
-        value={value.text}
-        onChange={(text) => put({ ...value, text })}
-        long
+      <PastedList
+        title={title}
+        example={example}
+        text={value.text}
+        put={(text) => put({ ...value, text })}
+        lines={lost.filter((it) => it.place === `${path}.text`)}
       />
-      <LostList lines={lost.filter((it) => it.place === `${path}.text`)} />
       <RowProblem path={`${path}.text`} />
     </>
   );
@@ -63,6 +63,46 @@ export function DaysRow({ row, put, path }: RowProps) {
       <RowProblem path={`${path}.from`} />
       <RowProblem path={`${path}.until`} />
     </>
+  );
+}
+
+type PastedProps = {
+  readonly title: string;
+  readonly example: string;
+  readonly text: string;
+  readonly put: (text: string) => void;
+  readonly lines: LostLines;
+};
+
+/**
+ * The list as text. What is not understood of it is told when it was pasted or left: a line half typed is no line yet,
+ * and nothing below it should move at each key.
+ */
+function PastedList({ title, example, text, put, lines }: PastedProps) {
+  const [typing, setTyping] = useState(false);
+  const [told, setTold] = useState(lines);
+  if (!typing && told !== lines && !sameLines(told, lines)) setTold(lines);
+  return (
+    // oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- listens to the box inside it
+    <div onKeyDown={() => setTyping(true)} onPaste={() => setTyping(false)} onBlur={() => setTyping(false)}>
+      <WordsField
+        label={`${title}, as a list`}
+        help={`A line for each, as you have it: ${example}`}
+        value={text}
+        onChange={put}
+        long
+      />
+      <LostList lines={told} />
+    </div>
+  );
+}
+
+function sameLines(before: LostLines, now: LostLines): boolean {
+  return (
+    before.length === now.length &&
+    before.every(
+      (it, at) => it.line === now[at]?.line && it.text === now[at].text && it.says === now[at].says,
+    )
   );
 }
 
