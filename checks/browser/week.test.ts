@@ -82,6 +82,10 @@ test("what if: a class is dropped, a cap is changed, both stand beside the prese
   const whatIf = part(page, "What if");
   await whatIf.getByText(/Lunch at the mill go\.$/).waitFor();
   expect(await whatIf.getByRole("img").count()).toBe(2);
+  await whatIf
+    .getByRole("list", { name: "The present week, day by day" })
+    .getByText(/Lunch at the mill/)
+    .waitFor();
   await fill(page.getByRole("textbox", { name: "Classes a week at most" }), "5");
   await bar.getByText(/without Lunch at the mill; 5 classes a week at most/).waitFor();
   await whatIf.getByRole("row", { name: /^Classes a week 7 5 −2/ }).waitFor();

@@ -118,13 +118,20 @@ function guessSentence(week: Week): readonly string[] {
   ];
 }
 
-/** "Home to Plum Yard" for each pair of places whose way is a guess. */
-export function guessedWays({ ways, places }: Week): readonly string[] {
+/** "Home to Plum Yard" for each pair of places whose way is a guess and can be needed. */
+export function guessedWays({ ways, places, home, candidates }: Week): readonly string[] {
+  const days = places.map(
+    (_, at) => new Set(candidates.filter(({ place }) => place === at).map((it) => it.weekday)),
+  );
+  const needed = (from: number, to: number) => {
+    if (from === home || to === home) return (days[from === home ? to : from]?.size ?? 0) > 0;
+    return [...(days[from] ?? [])].some((day) => days[to]?.has(day));
+  };
   return places.flatMap((from, at) =>
-    places
-      .slice(at + 1)
-      .flatMap((to, later) =>
-        ways[at]?.[at + 1 + later]?.guess === true ? [`${from.name} to ${to.name}`] : [],
-      ),
+    places.flatMap((to, other) =>
+      at < other && ways[at]?.[other]?.guess === true && needed(at, other)
+        ? [`${from.name} to ${to.name}`]
+        : [],
+    ),
   );
 }

@@ -1,14 +1,19 @@
 import { type DrawnDay, timeWords, type WeekDrawing } from "#app/views";
 import type { Locale } from "#core/words";
 
-type Props = { readonly drawing: WeekDrawing; readonly locale: Locale };
+type Props = {
+  readonly drawing: WeekDrawing;
+  readonly locale: Locale;
+  /** for whoever hears the list */
+  readonly called: string;
+};
 
 /** The same as the picture in words, a day a row. */
-export function DayList({ drawing, locale }: Props) {
+export function DayList({ drawing, locale, called }: Props) {
   const told = drawing.days.filter(({ classes, busy }) => classes.length + busy.length > 0);
   const free = drawing.days.filter((day) => !told.includes(day)).map(({ name }) => name);
   return (
-    <ol className="list-plain ledger" aria-label="The week day by day">
+    <ol className="list-plain ledger" aria-label={called}>
       {told.map((day) => (
         <Day key={day.weekday} day={day} locale={locale} />
       ))}

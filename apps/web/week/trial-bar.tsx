@@ -1,26 +1,35 @@
 import { planChanges, type WeekWriter } from "#app/views";
 import type { Trial } from "./plan-form.ts";
 
+/** Begins a trial, or takes it back: the same button in the same place, so that the focus stays. */
+export function TrialButton({ trial }: { readonly trial: Trial }) {
+  const { tried, begin, takeBack } = trial;
+  return (
+    <p className="row no-print week-try">
+      <button
+        type="button"
+        className="button"
+        onClick={() => (tried === null ? begin((plan) => plan) : takeBack())}
+      >
+        {tried === null ? "What if: try changes without keeping them" : "Take the trial back"}
+      </button>
+    </p>
+  );
+}
+
 type Props = { readonly trial: Trial; readonly write: WeekWriter };
 
-/** Says whether what is changed below is kept or only tried, and takes a trial back with one press. */
+/** Says that what is changed is only tried, wherever she is on the page; takes it back or keeps it with one press. */
 export function TrialBar({ trial, write }: Props) {
-  const { kept, tried, begin, takeBack, keep } = trial;
-  if (tried === null)
-    return (
-      <p className="row no-print week-try">
-        <button type="button" className="button" onClick={() => begin((plan) => plan)}>
-          What if: try changes without keeping them
-        </button>
-      </p>
-    );
+  const { kept, tried, takeBack, keep } = trial;
+  if (tried === null) return null;
   const changes = planChanges(kept, tried, write);
   return (
     <section className="trial-bar no-print" aria-label="On trial">
       <p>
-        <strong>Only a trial.</strong>{" "}
+        <strong>Only a trial{changes.length === 0 ? "." : ":"}</strong>{" "}
         {changes.length === 0
-          ? "Change anything below; nothing of it is kept."
+          ? "Change anything on this page; nothing of it is kept."
           : `${changes.join("; ")}. Nothing of it is kept.`}
       </p>
       <p className="row">

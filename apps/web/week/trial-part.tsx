@@ -1,6 +1,7 @@
-import { compareWeeks, weekDrawing, type WeekWriter } from "#app/views";
+import { compareWeeks, type WeekDrawing, weekDrawing, type WeekWriter } from "#app/views";
 import type { PracticeDocument } from "#core/words";
 import { CompareWeeks } from "./compare-weeks.tsx";
+import { DayList } from "./day-list.tsx";
 import type { UsedWeek } from "./use-week.ts";
 import { WeekPicture } from "./week-picture.tsx";
 
@@ -27,20 +28,36 @@ export function TrialPart({ present, tried, practice, write }: Props) {
         <>
           <CompareWeeks comparison={compareWeeks(now, then, write)} />
           <div className="week-beside">
-            <WeekPicture
+            <Side
               drawing={weekDrawing(now, present.document)}
-              locale={practice.locale}
               called="The present week"
+              practice={practice}
             />
-            <WeekPicture
+            <Side
               drawing={weekDrawing(then, tried.document)}
-              locale={practice.locale}
               called="The week on trial"
+              practice={practice}
             />
           </div>
         </>
       )}
     </section>
+  );
+}
+
+type SideProps = {
+  readonly drawing: WeekDrawing;
+  readonly called: string;
+  readonly practice: PracticeDocument;
+};
+
+/** One of the two weeks as a picture, and the same in words under it. */
+function Side({ drawing, called, practice: { locale } }: SideProps) {
+  return (
+    <div className="stack-close">
+      <WeekPicture drawing={drawing} locale={locale} called={called} />
+      <DayList drawing={drawing} locale={locale} called={`${called}, day by day`} />
+    </div>
   );
 }
 

@@ -48,7 +48,7 @@ export function WeekParts({ week, called, practice, write, money, tries }: Props
               locale={locale}
               called={`${called} as a picture`}
             />
-            <DayList drawing={weekDrawing(head, document)} locale={locale} />
+            <DayList drawing={weekDrawing(head, document)} locale={locale} called="The week day by day" />
             <WeekWorking lines={head.working} />
           </>
         )}

@@ -11,7 +11,7 @@ import { currencyOf } from "../hall/hall-form.ts";
 import { wholeMoney } from "../words/money-words.ts";
 import { usePlans, useWeekForm } from "./plan-form.ts";
 import { withOffered } from "./plan-edit.ts";
-import { TrialBar } from "./trial-bar.tsx";
+import { TrialBar, TrialButton } from "./trial-bar.tsx";
 import { TrialPart } from "./trial-part.tsx";
 import { moneyIn, useWeek } from "./use-week.ts";
 import { WeekInputs } from "./week-inputs.tsx";
@@ -59,7 +59,7 @@ export function WeekSheet({ practiceId, practice, classes, halls, opened }: Prop
   };
   return (
     <FormOf form={form}>
-      <TrialBar trial={trial} write={write} />
+      <TrialButton trial={trial} />
       {tried === null || trial.tried === null ? null : (
         <TrialPart present={present} tried={tried} practice={practice} write={write} />
       )}
@@ -80,6 +80,7 @@ export function WeekSheet({ practiceId, practice, classes, halls, opened }: Prop
         change={change}
         amount={words.amount}
       />
+      <TrialBar trial={trial} write={write} />
     </FormOf>
   );
 }
