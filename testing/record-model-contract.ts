@@ -12,14 +12,14 @@ export function recordModelContract(kind: string, fresh: FreshStore<StoreWithRec
     it("answers and holds what the plain model of it does", async () => {
       await fc.assert(
         fc.asyncProperty(
-          fc.array(commit(), { minLength: 1, maxLength: 20 }),
-          listOrder(),
-          async (commits, order) => {
+          fc.array(commit(), { minLength: 8, maxLength: 20 }),
+          fc.array(listOrder(), { minLength: 20, maxLength: 20 }),
+          async (commits, orders) => {
             const store = await (await fresh())();
             await openPracticeIn(store, "oriel");
             const model = recordModel();
             for (const it of commits) await sameAnswer(store, model, it);
-            await sameContent(store, model, order);
+            await sameContent(store, model, orders);
             await store.close();
           },
         ),
@@ -37,7 +37,11 @@ async function sameAnswer(store: StoreWithRecord, model: RecordModel, it: Record
   expect(any).toContain(seen);
 }
 
-async function sameContent(store: StoreWithRecord, model: RecordModel, order: ListOrder): Promise<void> {
+async function sameContent(
+  store: StoreWithRecord,
+  model: RecordModel,
+  orders: readonly ListOrder[],
+): Promise<void> {
   const { record } = store;
   const names = model.streams().map((it) => it.stream);
   expect(valueOf(await record.streams("oriel", names))).toEqual(model.streams());
@@ -46,14 +50,17 @@ async function sameContent(store: StoreWithRecord, model: RecordModel, order: Li
     const events = valueOf(await record.events("oriel", name));
     expect(events.map(({ number, action, body }) => ({ number, action, body }))).toEqual(model.events(name));
   }
-  const listed = valueOf(await record.list("oriel", order));
-  expect(listed.map((it) => it.stream)).toEqual(model.list(order));
+  for (const order of orders) {
+    // oxlint-disable-next-line no-await-in-loop -- one after the other
+    const listed = valueOf(await record.list("oriel", order));
+    expect(listed.map((it) => it.stream)).toEqual(model.list(order));
+  }
   const all = { from: "0000-01-01", until: "9999-12-31" };
   expect(valueOf(await record.postings("oriel", all))).toEqual(model.postings());
 }
 
 const KINDS = ["session", "pass"] as const;
-const SORTS = ["", "2026-12-01", "2026-12-08", "Ä", "a", "B"] as const;
+const SORTS = ["", "Ä", "a", "B"] as const;
 
 function streamName(): fc.Arbitrary<StreamName> {
   const parts = [
@@ -67,7 +74,7 @@ function streamName(): fc.Arbitrary<StreamName> {
 function commit(): fc.Arbitrary<RecordCommit> {
   const write = fc.record({
     stream: streamName(),
-    from: fc.nat(2),
+    from: fc.constantFrom(0, 0, 0, 1, 2),
     belongs: fc.constantFrom("", "tuesday"),
     sort: fc.constantFrom(...SORTS),
     state: json(),
@@ -90,16 +97,18 @@ function json(): fc.Arbitrary<unknown> {
   return fc.jsonValue().map((it): unknown => JSON.parse(JSON.stringify(it)));
 }
 
+/** One or two conditions at a time: with more of them a list of a dozen streams is mostly empty. */
 function listOrder(): fc.Arbitrary<ListOrder> {
-  return fc.record(
-    {
-      kind: fc.constantFrom(...KINDS),
-      most: fc.integer({ min: 1, max: 4 }),
-      belongs: fc.constantFrom("", "tuesday"),
-      from: fc.constantFrom(...SORTS),
-      until: fc.constantFrom(...SORTS),
-      after: fc.record({ sort: fc.constantFrom(...SORTS), stream: streamName() }),
-    },
-    { requiredKeys: ["kind", "most"] },
+  const either = { kind: fc.constantFrom(...KINDS), most: fc.integer({ min: 1, max: 8 }) };
+  const belongs = fc.constantFrom("", "tuesday");
+  const sort = fc.constantFrom(...SORTS);
+  const after = fc.record({ sort, stream: streamName() });
+  return fc.oneof(
+    fc.record(either),
+    fc.record({ ...either, belongs }),
+    fc.record({ ...either, from: sort }),
+    fc.record({ ...either, until: sort }),
+    fc.record({ ...either, after }),
+    fc.record({ ...either, belongs, after }),
   );
 }
