@@ -76,6 +76,7 @@ describe("the description of the server", () => {
       "/api/practices/{practice}/plans/{id}",
       "/api/practices/{practice}/record",
       "/api/practices/{practice}/record/accidents",
+      "/api/practices/{practice}/record/balances",
       "/api/practices/{practice}/record/evenings",
       "/api/practices/{practice}/record/passes",
       "/api/practices/{practice}/record/people",
