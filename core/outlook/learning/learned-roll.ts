@@ -113,8 +113,9 @@ function learnedRate(values: readonly number[], { weights }: WeightedDraws): Lea
 }
 
 /**
- * ln of the chance of the record: that of the heads by the roll, and of the newcomers who were counted. Who came for
- * the opening says nothing of an ordinary week, only how the opening's own people stay.
+ * ln of the chance of the record: that of the heads by the roll, and of the newcomers who were counted. Those of full
+ * sessions count too: they are full more often where more are new, and without them the rate came out too low. Who came
+ * for the opening says nothing of an ordinary week, only how the opening's own people stay.
  */
 export function recordLogLikelihood(question: RollQuestion, draw: RollDraw): number {
   const { record } = question;
@@ -122,8 +123,7 @@ export function recordLogLikelihood(question: RollQuestion, draw: RollDraw): num
   const plan = planOf(question, draw, []);
   const heads = takeSeen(rollMoments(draw, plan), record.seen);
   return record.newcomers.reduce<number>((sum, count, at) => {
-    if (count === null || record.seen[at]?.kind !== "exact") return sum;
-    if (at === 0 && record.opening !== null) return sum;
+    if (count === null || (at === 0 && record.opening !== null)) return sum;
     const mean = draw.newcomers * (record.seasons[at] ?? 1) + (plan.more?.[at] ?? 0);
     return sum + logChanceOf(count, Math.max(mean, 1e-12), draw.luck ** 2);
   }, heads);

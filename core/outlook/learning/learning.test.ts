@@ -100,6 +100,16 @@ function whereNobodyStays(asked: RollQuestion | undefined, newcomers: number): n
   return recordLogLikelihood(asked!, { ...guess, newcomers, stays: 1e-6, onRoll: 0, echo: 0, luck: 0 });
 }
 
+test("OUTLOOK-33 newcomers of full sessions are counted too: without them the rate would be that of thin weeks", () => {
+  // every third session is full, and it is then that four are new; one is in the others: 60 in 30 weeks
+  const weeks = Array.from({ length: 31 }, (_, week) => week);
+  const heads = weeks.map((week) => (week === 0 ? 4 : week % 3 === 0 ? 12 : 9));
+  const newcomers = weeks.map((week) => (week === 0 || week % 3 === 0 ? 4 : 1));
+  const { rates } = learnedRoll(question(heads, 12, newcomers), 2);
+  // Gamma(4.8 + 60) ÷ (4 + 30) = 1.906; the thin weeks alone would say (4.8 + 20) ÷ (4 + 20) = 1.03
+  expect(Math.abs(rates.newcomers.mean - 64.8 / 34)).toBeLessThan(0.12);
+});
+
 test("OUTLOOK-27 newcomers who were counted vary by the luck of their evenings: a Gamma mean makes them negative binomial", () => {
   // nobody stays, so that only the newcomers after the opening speak: 3 of a mean of 2
   const asked = question([1, 3], 30, [1, 3]);
