@@ -3,7 +3,7 @@ import { signed } from "./books-cash.ts";
 import { earnedSums } from "./books-earned.ts";
 import type { BooksInput } from "./books-input.ts";
 import { booksOwed } from "./books-owed.ts";
-import { monthWords } from "./date-words.ts";
+import { dateWords, monthWords } from "./date-words.ts";
 
 export type BooksAnswer = {
   readonly says: readonly string[];
@@ -23,9 +23,9 @@ export function booksAnswer(input: BooksInput, today: string): BooksAnswer {
 }
 
 function saysOf(input: BooksInput, today: string): readonly string[] {
-  const { lines, from, until, writer, currency } = input;
+  const { lines, from, until, writer, currency, locale } = input;
   if (lines.length === 0 && input.before.length === 0)
-    return [`Nothing is in the books from ${writer.day(from)} until ${writer.day(until)}.`];
+    return [`Nothing is in the books from ${dateWords(from, locale)} until ${dateWords(until, locale)}.`];
   const say = (amount: number) => signed(amount, (it) => writer.money(it, currency));
   const month = (today > until ? until : today < from ? from : today).slice(0, 7);
   const cash = yearEnd(lines, { from: `${month}-01`, until: `${month}-31`, currency });
@@ -33,11 +33,15 @@ function saysOf(input: BooksInput, today: string): readonly string[] {
   const earned = earnedSums(found ?? { income: [], costs: [] });
   const { owedTotal, classesTotal } = booksOwed(input);
   const classes = `${classesTotal} ${classesTotal === 1 ? "class" : "classes"}`;
+  const noCost = lines.every(({ account }) => !account.startsWith("cost:"));
   return [
     `In ${monthWords(month)} ${say(cash.incomeTotal)} came in for teaching and ${say(cash.costsTotal)} was paid for costs.`,
     `${say(earned.income)} was earned by what was taught, and ${say(earned.costs)} of costs arose.`,
     owedTotal === 0
-      ? "Nothing is owed in classes."
-      : `Owed in classes: ${classes} on passes and blocks, with places paid ahead ${say(owedTotal)} that is in hand and not yet earned.`,
+      ? "You owe no classes."
+      : `You owe ${classes} on passes and blocks; with places paid ahead that is ${say(owedTotal)} in hand and not yet earned.`,
+    ...(noCost
+      ? ["No cost is written down for these days yet, so what is left looks better than it is."]
+      : []),
   ];
 }

@@ -1,6 +1,6 @@
 import { type Side, sideOf } from "#core/books";
 import { type BooksInput, type BooksLine, sessionOf } from "./books-input.ts";
-import { costWords, headingWords, plainId } from "./books-words.ts";
+import { costWords, oneWords, plainId } from "./books-words.ts";
 
 /** Lines of one currency that add up to nought: one thing that happened, as the books have it. */
 export type BookedEntry = {
@@ -34,13 +34,13 @@ export function bookedEntries(lines: readonly BooksLine[], currency: string): re
 
 type Named = Pick<BooksInput, "names" | "locale">;
 
-/** "passes, Pass of 10" or "hire, Tithe Barn": what an entry was for. */
+/** "pass, Pass of 10" or "hire, Tithe Barn": what an entry was for. */
 export function entryWords({ about, lines }: BookedEntry, { names, locale }: Named): string {
   for (const { side } of lines) {
     if (side.side === "own") return "your own money";
     if (side.side === "difference") return "the box when it was counted";
     if (side.side === "income")
-      return after(headingWords(side.heading), incomeName(idIn(lines) ?? "", about, names));
+      return after(oneWords(side.heading), incomeName(idIn(lines) ?? "", about, names));
   }
   const cost = lines.find(({ side }) => side.side === "cost")?.side;
   if (cost?.side !== "cost" || lines.filter(({ side }) => side.side === "means").length > 1)

@@ -14,6 +14,8 @@ export type BooksInput = {
   readonly lines: readonly BooksLine[];
   /** what lay in each account at the end of the day before */
   readonly before: readonly Balance[];
+  /** older lines of places that are unpaid still, which tell of what session they are */
+  readonly earlier: readonly BooksLine[];
   readonly names: BooksNames;
   readonly locale: Locale;
   readonly writer: Writer;

@@ -1,6 +1,6 @@
 import { type Balance, type CostHeading, type OwedView, owedView } from "#core/books";
 import { type BooksInput, sessionOf } from "./books-input.ts";
-import { costWords, headingWords, plainId } from "./books-words.ts";
+import { costWords, oneWords, plainId } from "./books-words.ts";
 
 /** Who owes what to whom, with the words for each line and what it takes to settle it. */
 export type BooksOwed = Pick<OwedView, "owedTotal" | "classesTotal" | "unpaidTotal" | "dueTotal"> & {
@@ -25,7 +25,7 @@ export type UnpaidRow = {
   readonly settle: Settle;
 };
 
-/** How a payment is written down; null where the lines that tell are from before the days that were read. */
+/** How a payment is written down; null where no line that was read tells of what session it is. */
 export type Settle =
   | { readonly kind: "pass"; readonly pass: string }
   | { readonly kind: "place"; readonly session: string; readonly place: string }
@@ -60,7 +60,7 @@ export function booksOwed(input: BooksInput): BooksOwed {
   return {
     ...found,
     owed: found.owed.map(({ heading, id, amount, classes }) => ({
-      ...(whose(id) ?? { what: headingWords(heading), person: null }),
+      ...(whose(id) ?? { what: oneWords(heading), person: null }),
       id,
       classes,
       amount,
@@ -68,7 +68,7 @@ export function booksOwed(input: BooksInput): BooksOwed {
     unpaid: found.unpaid.map(({ heading, id, amount }) => {
       const settle = settleOf(heading, id, sessions);
       const unnamed = {
-        what: settle?.kind === "work" ? `${headingWords(heading)}, ${id}` : headingWords(heading),
+        what: settle?.kind === "work" ? `${oneWords(heading)}, ${id}` : oneWords(heading),
         person: null,
       };
       return { ...(whose(id) ?? unnamed), id, amount, settle };
@@ -93,9 +93,9 @@ export function balancesAfter({ before, lines }: Pick<BooksInput, "before" | "li
 }
 
 /** The sessions of places, by the lines that tell of both. */
-function sessionsOf({ lines }: BooksInput): ReadonlyMap<string, string> {
+function sessionsOf({ lines, earlier }: BooksInput): ReadonlyMap<string, string> {
   return new Map(
-    lines.flatMap(({ account, about }) => {
+    [...earlier, ...lines].flatMap(({ account, about }) => {
       const session = sessionOf(about);
       const id = account.split(":")[2];
       return session === undefined || id === undefined ? [] : [[id, session] as const];

@@ -17,6 +17,22 @@ const headings: Readonly<Record<Heading, string>> = {
   other: "other income",
 };
 
+/** One of it, for a line by itself. */
+export function oneWords(heading: Heading): string {
+  return ones[heading];
+}
+
+const ones: Readonly<Record<Heading, string>> = {
+  single: "single place",
+  concession: "concession place",
+  pass: "pass",
+  block: "block",
+  workshop: "workshop",
+  private: "private teaching",
+  studio: "class for a studio",
+  other: "other income",
+};
+
 /** What money is spent on, as a heading. */
 export function costWords(heading: CostHeading, locale: Locale): string {
   return heading === "hall" || heading === "cover"
@@ -36,7 +52,7 @@ const costs: Readonly<Record<Exclude<CostHeading, "hall" | "cover">, string>> = 
 
 /** Where money lies. */
 export function meansWords(means: Means): string {
-  return means === "cash" ? "in the box" : means === "card" ? "on its way from cards" : "in the bank";
+  return means === "cash" ? "in the cash box" : means === "card" ? "on its way from cards" : "in the bank";
 }
 
 /** "tithe-barn" as "tithe barn", for what the record has no name for. */

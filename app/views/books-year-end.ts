@@ -5,6 +5,7 @@ import { signed } from "./books-cash.ts";
 import type { BooksInput } from "./books-input.ts";
 import { balancesAfter } from "./books-owed.ts";
 import { costWords, headingWords } from "./books-words.ts";
+import { dateWords } from "./date-words.ts";
 
 /** A tax year by what was really received and paid, and what stands beside it for memory. */
 export type BooksYearEnd = {
@@ -21,11 +22,11 @@ export type BooksYearEnd = {
 };
 
 export function booksYearEnd(input: BooksInput): BooksYearEnd {
-  const { from, until, currency, lines, writer } = input;
+  const { from, until, currency, lines, locale, writer } = input;
   const year = yearEnd(lines, { from, until, currency });
   const atTheEnd = owedView(balancesAfter(input), currency);
   const say = (amount: number) => signed(amount, (it) => writer.money(it, currency));
-  const stretch = `${writer.day(from)} until ${writer.day(until)}`;
+  const stretch = `${dateWords(from, locale)} until ${dateWords(until, locale)}`;
   return {
     says: `From ${stretch} ${say(year.incomeTotal)} was received and ${say(year.costsTotal)} was paid: ${say(year.left)} is left.`,
     working: workingOf(year, input, say),
@@ -71,7 +72,7 @@ function workingOf(year: YearEnd, { locale }: BooksInput, say: Say): readonly Wo
 }
 
 /** A trading allowance is taken in place of all costs, never beyond what was received. */
-function besideOf(year: YearEnd, { writer }: BooksInput, say: Say): BooksYearEnd["beside"] {
+function besideOf(year: YearEnd, { locale }: BooksInput, say: Say): BooksYearEnd["beside"] {
   const table = taxTableDocuments().find(
     (it) =>
       it.rules === "uk" && it.currency === year.currency && it.from <= year.from && year.from <= it.until,
@@ -94,6 +95,6 @@ function besideOf(year: YearEnd, { writer }: BooksInput, say: Say): BooksYearEnd
         amount: say(year.incomeTotal - off),
       },
     ],
-    note: `The trading allowance is ${say(allowance.value)} by the table of rates from ${writer.day(table.from)}. It is one for all your trading together, and it is taken in place of the costs, never beside them: the tax authority and an accountant say which is open to you.`,
+    note: `The trading allowance is ${say(allowance.value)} by the table of rates from ${dateWords(table.from, locale)}. It is one for all your trading together, and it is taken in place of the costs, never beside them: the tax authority and an accountant say which is open to you.`,
   };
 }

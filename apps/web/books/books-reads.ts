@@ -6,7 +6,7 @@ import { ProblemsError } from "../api/practices.ts";
 import { withSignalWords } from "../people/no-signal.ts";
 import { recordKey } from "../people/record-reads.ts";
 
-export type BooksRead = Pick<BooksInput, "lines" | "before">;
+export type BooksRead = Pick<BooksInput, "lines" | "before" | "earlier">;
 
 /** The lines of the books from one day to another, both included, and what lay in each account before. */
 export function booksQuery(practice: string, from: string, until: string) {
@@ -14,12 +14,35 @@ export function booksQuery(practice: string, from: string, until: string) {
     queryKey: [...recordKey(practice), "books", from, until],
     queryFn: async (): Promise<BooksRead> => {
       const [lines, before] = await Promise.all([
-        read<{ readonly postings: readonly BooksLine[] }>(practice, `postings?from=${from}&until=${until}`),
+        postings(practice, from, until),
         read<{ readonly balances: BooksInput["before"] }>(practice, `balances?until=${dayBefore(from)}`),
       ]);
-      return { lines: lines.postings, before: before.balances };
+      return { lines, before: before.balances, earlier: await earlierOf(practice, from, before.balances) };
     },
   });
+}
+
+/** The older lines of places that were unpaid when these days began; asked for only where there are any. */
+async function earlierOf(
+  practice: string,
+  from: string,
+  before: BooksInput["before"],
+): Promise<readonly BooksLine[]> {
+  const unpaid = new Set(
+    before.flatMap(({ account, amount }) =>
+      amount !== 0 && /^unpaid:(single|concession):/.test(account) ? [account] : [],
+    ),
+  );
+  if (unpaid.size === 0) return [];
+  const older = await postings(practice, FIRST_DAY, dayBefore(from));
+  return older.filter(({ account }) => unpaid.has(account));
+}
+
+const FIRST_DAY = "2000-01-01";
+
+async function postings(practice: string, from: string, until: string): Promise<readonly BooksLine[]> {
+  const path = `postings?from=${from}&until=${until}`;
+  return (await read<{ readonly postings: readonly BooksLine[] }>(practice, path)).postings;
 }
 
 function dayBefore(date: string): string {

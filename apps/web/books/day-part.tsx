@@ -29,7 +29,7 @@ export function DayPart({ at }: { readonly at: BooksAt }) {
   return (
     <section className="part books-part no-print" aria-labelledby="day">
       <h2 id="day" className="part-title">
-        A day’s takings and the box
+        A day’s takings and the cash box
       </h2>
       <div className="holds-fields measure">
         <DateField label="Day" value={day} put={setDay} />
@@ -97,10 +97,10 @@ function CountBox({ at: { practiceId, practice }, day, takings }: CountProps) {
   return (
     <div className="stack-close measure holds-fields">
       <p>
-        By the books the box holds {writer.money(expected, currency)} at the end of this day. Count it and
-        write what is in it.
+        By the books the cash box holds {writer.money(expected, currency)} at the end of this day. Count it
+        and write what is in it.
       </p>
-      <AmountBox label="Counted in the box" currency={currencyOf(currency)} text={text} put={setText} />
+      <AmountBox label="Counted in the cash box" currency={currencyOf(currency)} text={text} put={setText} />
       <output className="books-found">{found?.sentence ?? ""}</output>
       <p>
         <button

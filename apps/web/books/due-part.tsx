@@ -1,9 +1,9 @@
 import { type BooksInput, booksOwed } from "#app/views";
 import { useMemo } from "react";
-import { Show } from "../parts/show.tsx";
 import { DoneWords } from "../people/done-words.tsx";
 import { useDoing } from "../people/use-doing.ts";
 import type { BooksAt } from "./books-at.ts";
+import { OpenedOnly } from "./opened-only.tsx";
 import { SettleForm } from "./settle-form.tsx";
 
 type Props = { readonly input: BooksInput; readonly at: BooksAt };
@@ -20,31 +20,40 @@ export function DuePart({ input, at }: Props) {
         Yet to pay
       </h2>
       <p>
-        {due.length === 0 ? "Nothing is written down as owed by you." : `${say(dueTotal)} is yet to pay.`}
+        {due.length === 0
+          ? "Nothing is written down as owed by you."
+          : `${say(dueTotal)} is yet to pay. Open one when it is paid.`}
       </p>
       <ul className="list-plain ledger">
         {due.map((row) => (
-          <li key={`${row.cost} ${row.to}`} className="stack-close">
-            <span className="books-row">
-              <span>{row.what}</span>
-              <span className="books-amount">{say(row.amount)}</span>
-            </span>
-            <Show summary={`Paid: ${row.what}`}>
-              <SettleForm
-                key={row.amount}
-                label={`Payment of ${row.what}`}
-                amount={row.amount}
-                currency={currency}
-                today={at.today}
-                usual="bank"
-                dated
-                busy={doing.busy}
-                settle={({ amount, by, on }) => {
-                  const { cost, to } = row;
-                  void doing.run({ kind: "write cost", cost, to, amount, currency, on, how: "due paid", by });
-                }}
-              />
-            </Show>
+          <li key={`${row.cost} ${row.to}`}>
+            <OpenedOnly summary={`${say(row.amount)}: ${row.what}`}>
+              {() => (
+                <SettleForm
+                  key={row.amount}
+                  label={`Payment of ${row.what}`}
+                  amount={row.amount}
+                  currency={currency}
+                  today={at.today}
+                  usual="bank"
+                  dated
+                  busy={doing.busy}
+                  settle={({ amount, by, on }) => {
+                    const { cost, to } = row;
+                    void doing.run({
+                      kind: "write cost",
+                      cost,
+                      to,
+                      amount,
+                      currency,
+                      on,
+                      how: "due paid",
+                      by,
+                    });
+                  }}
+                />
+              )}
+            </OpenedOnly>
           </li>
         ))}
       </ul>

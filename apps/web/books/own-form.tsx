@@ -21,7 +21,7 @@ export function OwnForm({ at, doing }: FormAt) {
         label="What was done"
         value={what}
         choices={[
-          { value: "put in", label: "put in, like change for the box" },
+          { value: "put in", label: "put in, like change for the cash box" },
           { value: "taken out", label: "taken out for yourself" },
         ]}
         onChange={(chosen) => setWhat(chosen === "taken out" ? "taken out" : "put in")}

@@ -9,7 +9,7 @@ type Props = {
 };
 
 const words: Readonly<Record<MeansOfPaying, string>> = {
-  cash: "the box",
+  cash: "the cash box",
   card: "card payments on their way",
   bank: "the bank",
 };

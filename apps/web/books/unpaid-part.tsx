@@ -1,10 +1,10 @@
 import { type BooksInput, booksOwed, type UnpaidRow } from "#app/views";
 import type { DoAskInput } from "#app/record";
 import { useMemo } from "react";
-import { Show } from "../parts/show.tsx";
 import { DoneWords } from "../people/done-words.tsx";
 import { useDoing } from "../people/use-doing.ts";
 import type { BooksAt } from "./books-at.ts";
+import { OpenedOnly } from "./opened-only.tsx";
 import { SettleForm, type Settled } from "./settle-form.tsx";
 
 type Props = { readonly input: BooksInput; readonly at: BooksAt };
@@ -22,41 +22,33 @@ export function UnpaidPart({ input, at }: Props) {
       <p>
         {unpaid.length === 0
           ? "Nobody owes you anything."
-          : `${say(unpaidTotal)} is unpaid, for ${unpaid.length} ${unpaid.length === 1 ? "thing" : "things"}.`}
+          : `${say(unpaidTotal)} is unpaid, for ${unpaid.length} ${unpaid.length === 1 ? "thing" : "things"}. Open one to write its payment down.`}
       </p>
       <ul className="list-plain ledger">
         {unpaid.map((row) => (
-          <li key={row.id} className="stack-close">
-            <span className="books-row">
-              <span>
-                {row.what}
-                <span className="small soft books-whose">{whose(row)}</span>
-              </span>
-              <span className="books-amount">{say(row.amount)}</span>
-            </span>
-            {row.settle === null ? (
-              <span className="small">
-                Its lines are from before the days that are shown: choose an earlier first day to write the
-                payment down.
-              </span>
-            ) : (
-              <Show summary={`Paid: ${[row.what, row.person ?? ""].filter((it) => it !== "").join(", ")}`}>
-                <SettleForm
-                  key={row.amount}
-                  label={`Payment for ${row.what}`}
-                  amount={row.amount}
-                  currency={input.currency}
-                  today={at.today}
-                  usual={row.settle.kind === "work" ? "bank" : "cash"}
-                  dated={row.settle.kind !== "place"}
-                  busy={doing.busy}
-                  settle={(settled) => {
-                    const what = askOf(row, settled, input.currency);
-                    if (what !== null) void doing.run(what);
-                  }}
-                />
-              </Show>
-            )}
+          <li key={row.id}>
+            <OpenedOnly summary={rowWords(row, say(row.amount))}>
+              {() =>
+                row.settle === null ? (
+                  <p>Nothing in the record tells any more what this was for.</p>
+                ) : (
+                  <SettleForm
+                    key={row.amount}
+                    label={`Payment for ${row.what}`}
+                    amount={row.amount}
+                    currency={input.currency}
+                    today={at.today}
+                    usual={row.settle.kind === "work" ? "bank" : "cash"}
+                    dated={row.settle.kind !== "place"}
+                    busy={doing.busy}
+                    settle={(settled) => {
+                      const what = askOf(row, settled, input.currency);
+                      if (what !== null) void doing.run(what);
+                    }}
+                  />
+                )
+              }
+            </OpenedOnly>
           </li>
         ))}
       </ul>
@@ -65,8 +57,10 @@ export function UnpaidPart({ input, at }: Props) {
   );
 }
 
-function whose({ person, settle }: UnpaidRow): string {
-  return person ?? (settle?.kind === "work" ? "by invoice" : "no name any more");
+/** "£12.00: Una Jessamy, Saturday long practice, Saturday 18 April 2026" */
+function rowWords({ person, what, settle }: UnpaidRow, amount: string): string {
+  const unnamed = settle?.kind === "work" ? "" : "no name any more";
+  return `${amount}: ${[person ?? unnamed, what].filter((it) => it !== "").join(", ")}`;
 }
 
 function askOf({ settle }: UnpaidRow, { amount, by, on }: Settled, currency: string): DoAskInput | null {

@@ -31,8 +31,10 @@ export function useBooks({ practiceId, practice, halls }: Here, { from, until }:
   const books = useQuery(booksQuery(practiceId, from, until));
   const people = useQuery(peopleQuery(practiceId));
   const passes = useQuery(passesQuery(practiceId));
-  const around = [weeksBefore(from, WEEKS_AROUND), weeksBefore(until, -WEEKS_AROUND)] as const;
-  const sessions = useQuery(sessionsQuery(practiceId, ...around));
+  // what is unpaid from before is of a session before
+  const first = (books.data?.earlier ?? []).reduce((least, { date }) => (date < least ? date : least), from);
+  const around = [weeksBefore(first, WEEKS_AROUND), weeksBefore(until, -WEEKS_AROUND)] as const;
+  const sessions = useQuery({ ...sessionsQuery(practiceId, ...around), enabled: books.data !== undefined });
   const names = useMemo(
     () => namesOf(people.data ?? [], passes.data ?? [], sessions.data ?? [], halls),
     [people.data, passes.data, sessions.data, halls],
