@@ -142,6 +142,26 @@ test("a place ahead for somebody new, a second who waits, a place given up late,
   await context.close();
 });
 
+test("a signal too weak for any answer is not waited for: the register opens from the phone and marks wait", async () => {
+  const evening = await eveningOn(story.server.address, "weak");
+  const { context, page } = await freshPage(story.browser, phone);
+  await openDates(page, story.server.address, evening, 3);
+  await bookings(evening, names.slice(0, 2));
+  await onTonight(page, evening);
+  await readyForNoSignal(page);
+  // asked, and never answered
+  await context.route("**/api/**", () => undefined);
+  await page.reload();
+  await page.getByRole("heading", { name: "Register" }).waitFor({ timeout: 15_000 });
+  await mark(page, "Ana Brook is here");
+  await page.getByText("1 mark waits for signal.").waitFor({ timeout: 30_000 });
+  await context.unroute("**/api/**");
+  // it tries again by itself
+  await page.getByText("All kept.").waitFor();
+  expect((await evening.kept()).places.map(({ state }) => state)).toEqual(["attended", "held"]);
+  await context.close();
+});
+
 test("two together both wait when one mat is left; a date two months away has a register too; the day's books are shown", async () => {
   const evening = await eveningOn(story.server.address, "together");
   const { context, page, errors } = await freshPage(story.browser, wide);

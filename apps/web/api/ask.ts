@@ -13,30 +13,37 @@ const unreadable = problem(
   "Check that the address is that of your Hallful server, then try again.",
 );
 
-export type Asking = { readonly method: "GET" | "POST" | "PUT" | "DELETE"; readonly body?: unknown };
+export type Asking = {
+  readonly method: "GET" | "POST" | "PUT" | "DELETE";
+  readonly body?: unknown;
+  /** milliseconds after which a server that has not answered counts as silent: a hall's weak signal hangs for minutes */
+  readonly patience?: number;
+};
 
 /** Asks the server; every failure comes back as problems, never as an exception. */
 export async function ask(path: string, asking: Asking = { method: "GET" }): Promise<Result<unknown>> {
   let answer: Response;
+  let text: string;
   try {
     answer = await fetch(path, requestOf(asking));
+    text = await answer.text();
   } catch {
     return bad(silent);
   }
   // a proxy in front of a dead server answers for it
   if (answer.status === 502 || answer.status === 503 || answer.status === 504) return bad(silent);
-  return readAnswer(answer);
+  return readAnswer(answer, text);
 }
 
-function requestOf({ method, body }: Asking): RequestInit {
+function requestOf({ method, body, patience }: Asking): RequestInit {
   const headers: Record<string, string> = { accept: "application/json" };
-  if (body === undefined) return { method, headers };
+  const until = patience === undefined ? {} : { signal: AbortSignal.timeout(patience) };
+  if (body === undefined) return { method, headers, ...until };
   headers["content-type"] = "application/json";
-  return { method, headers, body: JSON.stringify(body) };
+  return { method, headers, ...until, body: JSON.stringify(body) };
 }
 
-async function readAnswer(answer: Response): Promise<Result<unknown>> {
-  const text = await answer.text();
+function readAnswer(answer: Response, text: string): Result<unknown> {
   let value: unknown = null;
   try {
     value = text === "" ? null : JSON.parse(text);

@@ -32,16 +32,20 @@ export function practiceQuery(practice: string) {
   });
 }
 
+/** How long the server is waited for where this device has a copy, in milliseconds. */
+const PATIENCE = 5000;
+
 /** Reads from the server and keeps a copy; a silent server is answered for by the copy. */
 async function heard<Value>(path: string, copy: string): Promise<Heard<Value>> {
-  const answer = await ask(path);
+  const kept = readOnDevice(copy);
+  // with a copy at hand a weak signal is not waited for
+  const answer = await ask(path, { method: "GET", ...(kept === null ? {} : { patience: PATIENCE }) });
   if (answer.ok) {
     keepOnDevice(copy, answer.value);
     // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- our own server, same contract
     return { value: answer.value as Value, silent: null };
   }
   const silent = answer.problems.find((it) => it.code === "server-silent");
-  const kept = readOnDevice(copy);
   if (silent === undefined || kept === null) throw new ProblemsError(answer.problems);
   // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- written above by ourselves
   return { value: kept as Value, silent };

@@ -26,6 +26,9 @@ export type RecordWorld = {
   readonly now: () => string;
 };
 
+/** After so many milliseconds without an answer there is no signal; what was sent is sent again under its id. */
+const PATIENCE = 12_000;
+
 const shelf = deviceShelf("hallful-record", "seen");
 
 /** Under this key actions of a practice wait on the device: on its own shelf, because a tap must be kept at once. */
@@ -35,14 +38,14 @@ export const outboxKey = (practice: string) => `record/${practice}`;
 export function recordWorld(practice: string): RecordWorld {
   const start = `/api/practices/${encodeURIComponent(practice)}/record`;
   const streamsAt = async (path: string) => {
-    const answer = await ask(`${start}/${path}`);
+    const answer = await ask(`${start}/${path}`, { method: "GET", patience: PATIENCE });
     // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- our own server, same contract
     return answer.ok ? good((answer.value as StreamsAnswer).streams) : answer;
   };
   return {
     send: async ({ action, made, do: asked }, locale) => {
       const body: ActAsk = { action, locale, device: { made, sent: now() }, do: asked };
-      const answer = await ask(start, { method: "POST", body });
+      const answer = await ask(start, { method: "POST", body, patience: PATIENCE });
       // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- as above
       return answer.ok ? good(answer.value as Told) : answer;
     },

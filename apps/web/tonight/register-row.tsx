@@ -40,6 +40,7 @@ function Line({ row, mark, more }: Props) {
             {row.isNew ? <span className="reg-new">new</span> : null}
           </span>
           <span className="reg-how" id={`about-${id}`}>
+            {row.isNew ? <span className="unseen">new, </span> : null}
             {row.speak ? <span className="reg-speak">speak to me · </span> : null}
             {row.how}
           </span>
