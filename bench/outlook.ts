@@ -28,6 +28,7 @@ const coverage = [
   { recorded: 12, counted: false, opening: 0 },
   { recorded: 12, counted: true, opening: 0 },
   { recorded: 40, counted: false, opening: 0 },
+  { recorded: 40, counted: true, opening: 0 },
   { recorded: 12, counted: false, opening: 8 },
   { recorded: 12, counted: true, opening: 8 },
   { recorded: 12, counted: false, opening: 0, luck: 0 },
