@@ -34,6 +34,8 @@ test.each([
   ["2026-10-26 to 2026-10-30", "2026-10-26..2026-10-30 school holiday"],
   ["Christmas 21 December to 3 January 2027", "2026-12-21..2027-01-03 Christmas"],
   ["21 December – 3 January: Christmas", "2026-12-21..2027-01-03 Christmas"],
+  ["Half-term w/c 26 October", "2026-10-26..2026-11-01 Half-term"],
+  ["Week commencing Monday 15 February 2027", "2027-02-15..2027-02-21 school holiday"],
   ["Sept 7", "2026-09-07..2026-09-07 school holiday"],
   ["INSET day on Friday the 4th of September", "2026-09-04..2026-09-04 INSET day"],
 ])("“%s” is understood", (line, expected) => {
@@ -67,6 +69,7 @@ test("each line that gives no days is told by its number, with why (YEAR-8)", ()
     "Autumn term: 3 September to 18 December 2026",
     "5 May 1997 to 7 May",
     "Mon 3 and Fri 7 May",
+    "two weeks from 20 December 2026",
   ].join("\n");
   expect(read(text)).toEqual([
     "3: there is no date in it.",
@@ -78,6 +81,7 @@ test("each line that gives no days is told by its number, with why (YEAR-8)", ()
     "9: it seems to tell of a term, not of days off; write the days off instead.",
     "10: from 1997-05-05 to 2027-05-07 is more than a year.",
     "11: a day of the week has a number beside it that cannot be read as a date.",
+    "12: it tells of weeks but has one date; write the last day too.",
   ]);
 });
 

@@ -30,6 +30,8 @@ function readLine(line: string, context: ListContext): Omit<UnderstoodLine, "lin
   const [first, second, third] = dates;
   if (first === undefined) return "there is no date in it.";
   if (third !== undefined) return "there are more than two dates in it; write each on a line of its own.";
+  if (second === undefined && /\bweeks?\b|\bw\/[cb]\b/i.test(line))
+    return weekFrom(first, line, words, context);
   const last = second ?? first;
   const until = dateOfWritten(last, context);
   if (typeof until === "string") return until;
@@ -41,6 +43,21 @@ function readLine(line: string, context: ListContext): Omit<UnderstoodLine, "lin
   if (/\b(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?\s+\d/i.test(words))
     return "a day of the week has a number beside it that cannot be read as a date.";
   return aboutTerm(line, length) ?? { from, until, why: words === "" ? context.called : words };
+}
+
+/** "Week commencing 26 October" is seven days; how long "two weeks from 26 October" are she has to say by the last day. */
+function weekFrom(
+  first: WrittenDate,
+  line: string,
+  words: string,
+  context: ListContext,
+): Omit<UnderstoodLine, "line"> | string {
+  const isWhole = /\bw\/[cb]\b|\bweek (?:commencing|beginning|of|from|starting)\b/i.test(line);
+  if (!isWhole) return "it tells of weeks but has one date; write the last day too.";
+  const from = dateOfWritten(first, context);
+  if (typeof from === "string") return from;
+  const why = words.replace(/\(?\b(?:w\/[cb]|week (?:commencing|beginning|of|from|starting))\)?/i, "").trim();
+  return { from, until: from.add({ days: 6 }), why: why === "" ? context.called : why };
 }
 
 const LONGEST_SPAN = 366;
