@@ -32,7 +32,7 @@ export function readStartOptions(
 
 /** The key lies beside the data file and is in no backup of it; a database elsewhere leaves it in the folder. */
 function keyBeside(place: DataPlace): string {
-  return place.kind === "file" ? `${place.file}.key` : "hallful.key";
+  return place.kind === "file" ? `${place.file}.key` : "data/hallful.key";
 }
 
 type Given = {
