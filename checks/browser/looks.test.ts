@@ -1,12 +1,8 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { beforeAll, describe, expect, test } from "vitest";
-import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { freshPage, phone, wide } from "./chromium.ts";
+import { faultsOf } from "./page-faults.ts";
 import { storyServer } from "./story-server.ts";
-
-// Words that belong to other people's products or hide what a thing is: the glossary has a plain one for each.
-const unwanted =
-  /\b(check-?in|memberships?|credits|points|packages?|leads|funnel|churn|utili[sz]ation|upsell|dashboard|NaN|undefined|Infinity|null)\b/i;
 
 const looks: readonly (readonly [string, BrowserContextOptions])[] = [
   ["a phone in the light", { ...phone, colorScheme: "light" }],
@@ -79,22 +75,6 @@ async function settled(page: Page): Promise<void> {
   await page.locator('main [role="img"], main svg, main h1').first().waitFor();
   // the plan comes from a worker
   await page.waitForTimeout(600);
-}
-
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  const seen = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-    .analyze();
-  const axe = seen.violations.flatMap((it) =>
-    it.nodes.map((node) => `${it.id}: ${node.target.join(" ")}: ${node.failureSummary ?? ""}`),
-  );
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  const word = unwanted.exec(await wordsOn(page))?.[0];
-  return [
-    ...axe,
-    ...(spill > 0 ? [`the page is ${spill} px wider than the screen`] : []),
-    ...(word === undefined ? [] : [`says “${word}”`]),
-  ];
 }
 
 beforeAll(async () => {
