@@ -75,6 +75,15 @@ it("says why a class cannot be in the week yet: no hall, no price of the hall, n
   expect(stated.document.candidates.some(({ id }) => id === first.id)).toBe(true);
 });
 
+it("calls what has no name yet so, and a place that is no hall by what she wrote", () => {
+  const candidates = plan.candidates.map((it) => ({ ...it, name: " " }));
+  const places = [...plan.places, { id: "loft", name: "" }];
+  const { document } = ask({ candidates, places });
+  expect(document.candidates[0]?.name).toBe("A class without a name");
+  expect(document.places.find(({ id }) => id === "loft")?.name).toBe("A place without a name");
+  expect(document.places.find(({ id }) => id === "plum-yard")?.name).toBe("Plum Yard");
+});
+
 it("names the hall, the time, the money and the guesses of each class", () => {
   const tuesday = ask().own.find(({ id }) => id === "tuesday-evening");
   expect(tuesday).toMatchObject({

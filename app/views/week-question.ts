@@ -46,7 +46,9 @@ export function weekQuestion(input: WeekQuestionInput): WeekQuestion {
   const rows = input.classes.map((it) => ownRow(input, it));
   const own = rows.flatMap(({ candidate }) => (candidate === null ? [] : [candidate]));
   const { own: _, format: __, target, ...rest } = plan;
-  const others = plan.candidates.flatMap(({ out, ...candidate }) => (out ? [] : [candidate]));
+  const others = plan.candidates.flatMap(({ out, ...one }) =>
+    out ? [] : [{ ...one, name: named(one.name, NAMELESS_CLASS) }],
+  );
   const candidates = [...others, ...own];
   const document: WeekDocument = {
     ...rest,
@@ -58,6 +60,12 @@ export function weekQuestion(input: WeekQuestionInput): WeekQuestion {
     candidates,
   };
   return { document, own: rows.map(({ row }) => row) };
+}
+
+const NAMELESS_CLASS = "A class without a name";
+
+function named(name: string | undefined, otherwise: string): string {
+  return name === undefined || name.trim() === "" ? otherwise : name;
 }
 
 type Candidate = WeekDocument["candidates"][number];
@@ -72,7 +80,7 @@ function ownRow(input: WeekQuestionInput, { id, document }: Listed<ClassDocument
   const sheet = figures === null || !isCurrency(currency) ? null : moneyText(figures.contribution, currency);
   const contribution = said?.contribution ?? sheet;
   const sessions = said?.sessions ?? figures?.sessions ?? null;
-  const name = document.name.trim() === "" ? "A class without a name" : document.name;
+  const name = named(document.name, NAMELESS_CLASS);
   const why = whyNot(found, hall === null, contribution === null || sessions === null);
   const row: OwnClassRow = {
     id,
@@ -148,8 +156,9 @@ function placesOf({ plan, halls }: WeekQuestionInput, candidates: readonly Candi
   const known = new Set(plan.places.map(({ id }) => id));
   const home = known.has(plan.home) ? [] : [{ id: plan.home, name: "Home" }];
   const own = plan.places.map((place) => {
-    const name = nameOf(place.id);
-    return name === undefined ? place : { ...place, name };
+    const name =
+      nameOf(place.id) ?? named(place.name, place.id === plan.home ? "Home" : "A place without a name");
+    return { ...place, name };
   });
   const needed = new Set(candidates.map(({ place }) => place));
   const more = halls

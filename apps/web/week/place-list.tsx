@@ -37,6 +37,7 @@ export function PlaceList({ plan, places, halls, change }: Props) {
         <div key={place.id} className="rows-one">
           <PlaceFields
             place={place}
+            typed={plan.places.find(({ id }) => id === place.id)?.name ?? ""}
             named={!halls.has(place.id)}
             put={(next) => change((before) => withPlace(before, next))}
           />
@@ -86,11 +87,13 @@ function withPlace(plan: WeekPlan, place: Place): WeekPlan {
 
 type FieldsProps = {
   readonly place: Place;
+  /** its name as she wrote it */
+  readonly typed: string;
   readonly named: boolean;
   readonly put: (place: Place) => void;
 };
 
-function PlaceFields({ place, named, put }: FieldsProps) {
+function PlaceFields({ place, typed, named, put }: FieldsProps) {
   const { at, ...rest } = place;
   const name = place.name ?? place.id;
   return (
@@ -98,7 +101,7 @@ function PlaceFields({ place, named, put }: FieldsProps) {
       {named ? (
         <WordsField
           label="Name of the place"
-          value={place.name ?? ""}
+          value={typed}
           onChange={(text) => put({ ...place, name: text })}
         />
       ) : (

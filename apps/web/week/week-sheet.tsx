@@ -45,7 +45,13 @@ export function WeekSheet({ practiceId, practice, classes, halls, opened }: Prop
   }, [practice, currency]);
   if (present === null || shown === null) return null;
   const names = new Map(
-    [...present.own, ...trial.kept.candidates, ...plan.candidates].map(({ id, name }) => [id, name ?? id]),
+    [
+      ...plan.candidates,
+      ...trial.kept.candidates,
+      ...present.own,
+      ...present.document.candidates,
+      ...shown.document.candidates,
+    ].map(({ id, name }) => [id, name ?? id]),
   );
   const write = { amount: words.amount, name: (id: string) => names.get(id) ?? id };
   const tries = {
