@@ -176,8 +176,11 @@ export function recordKeeperOf(world: RecordWorld, locale: () => Locale) {
     putAside: (action: string) => change((outbox) => withoutRefused(outbox, action)),
     /** Another window changed what waits. */
     elsewhere: () => {
+      const before = here.outbox.queue.length;
       put({ outbox: world.outbox() });
       put({ streams: actedAll(seen.streams, here.outbox.queue, locale()) });
+      // what went from there is on the server, and here only once it is read
+      if (here.outbox.queue.length < before) void sync();
     },
     lost: () => put({ silent: true }),
   };

@@ -29,8 +29,15 @@ export function recordKeeper(practice: string, locale: Locale): RecordKeeper {
 function listen(practice: string, keeper: RecordKeeper): void {
   globalThis.addEventListener("online", () => void keeper.sync(true));
   globalThis.addEventListener("offline", keeper.lost);
+  // what was done on a page that asks the server itself, like that of a person
+  window.addEventListener("hallful-record-changed", () => void keeper.sync(true));
   window.addEventListener("storage", ({ key }) => {
     if (key?.endsWith(outboxKey(practice)) === true) keeper.elsewhere();
+  });
+  // the browser asks before it closes a page whose work is nowhere else
+  window.addEventListener("beforeunload", (event) => {
+    const { outbox, onDevice } = keeper.read();
+    if (outbox.queue.length > 0 && !onDevice) event.preventDefault();
   });
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") void keeper.sync();

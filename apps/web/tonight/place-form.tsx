@@ -1,5 +1,6 @@
 import type { DoAskInput } from "#app/record";
 import { freeMats, type MeansOfPaying } from "#core/roll";
+import { word } from "#core/words";
 import { useState } from "react";
 import { newId } from "../api/new-id.ts";
 import { TickField } from "../fields/tick-field.tsx";
@@ -59,7 +60,7 @@ export function PlaceForm({ here, way, close }: Props) {
   };
   return (
     <SheetDialog title={way === "walk in" ? "A walk-in" : "A place ahead"} close={close}>
-      <p className="small">{roomWords(free, session.capacity, way)}</p>
+      <p className="small">{roomWords(free, here, way)}</p>
       <PersonField label="Name" asked={person} look={record.look} put={setPerson} fresh={newId} />
       {way === "book" ? (
         <TickField
@@ -101,7 +102,11 @@ export function PlaceForm({ here, way, close }: Props) {
       ) : null}
       {asked && said.problems.length > 0 ? <ProblemList problems={said.problems} /> : null}
       <button type="button" className="button button-main reach" onClick={submit}>
-        {way === "walk in" ? "On a mat" : free < 1 ? "On the waiting list" : "Keep the place"}
+        {way === "walk in"
+          ? "On a mat"
+          : free < 1
+            ? `On the ${word("waiting list", here.locale)}`
+            : "Keep the place"}
       </button>
     </SheetDialog>
   );
@@ -161,10 +166,10 @@ function bookAsk(session: string, two: readonly PersonAsked[], part: HowPaid): D
   return { kind: "take place", session, people };
 }
 
-function roomWords(free: number, capacity: number, way: Props["way"]): string {
+function roomWords(free: number, { session, locale }: RegisterHere, way: Props["way"]): string {
   if (free > 0) return free === 1 ? "1 mat is free." : `${free} mats are free.`;
-  const all = `All ${capacity} mats are taken.`;
+  const all = `All ${session.capacity} mats are taken.`;
   return way === "walk in"
     ? `${all} Let nobody in beyond that number; offer the next date.`
-    : `${all} The name goes on the waiting list.`;
+    : `${all} The name goes on the ${word("waiting list", locale)}.`;
 }
