@@ -1,5 +1,5 @@
 import type { KeptEvent, KeptStream, PersonExport, RecordStore } from "#app/ports";
-import { applyPassEvent, type PassEvent, type PassState } from "#core/books";
+import { applyPassEvent, moneyKept, type PassEvent, type PassState } from "#core/books";
 import type { Paid, SessionEvent, SessionState } from "#core/roll";
 import { good, type Result, togetherInOrder } from "#core/words";
 import { dayOf } from "./day-of.ts";
@@ -68,17 +68,13 @@ function passPayments({ name, currency }: PassState, person: string, events: rea
     // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- the stream is a pass's
     const event = body as PassEvent;
     const after: PassState = applyPassEvent(before, event);
-    const amount = moneyIn(after) - (before === null ? 0 : moneyIn(before));
+    const amount = moneyKept(after) - (before === null ? 0 : moneyKept(before));
     const by = meansOf(event);
     if (amount !== 0 && by !== null && after.holder === person)
       payments.push({ on: event.on, what: name, amount: moneyTextOf(amount, currency), currency, by });
     before = after;
   }
   return payments;
-}
-
-function moneyIn({ price, unpaid, letGo, paidBack }: PassState): number {
-  return price - unpaid - letGo - paidBack;
 }
 
 function meansOf(event: PassEvent): Paid["by"] | null {

@@ -34,7 +34,7 @@ export function bookedEntries(lines: readonly BooksLine[], currency: string): re
 
 type Named = Pick<BooksInput, "names" | "locale">;
 
-/** "pass, Pass of 10" or "hire, Tithe Barn": what an entry was for. */
+/** "pass, Pass of 10" or "hall hire, Tithe Barn": what an entry was for. */
 export function entryWords({ about, lines }: BookedEntry, { names, locale }: Named): string {
   for (const { side } of lines) {
     if (side.side === "own") return "your own money";

@@ -35,9 +35,8 @@ const ones: Readonly<Record<Heading, string>> = {
 
 /** What money is spent on, as a heading. */
 export function costWords(heading: CostHeading, locale: Locale): string {
-  return heading === "hall" || heading === "cover"
-    ? word(heading === "hall" ? "hire" : "cover", locale)
-    : costs[heading];
+  if (heading === "hall") return `hall ${word("hire", locale)}`;
+  return heading === "cover" ? word("cover", locale) : costs[heading];
 }
 
 const costs: Readonly<Record<Exclude<CostHeading, "hall" | "cover">, string>> = {

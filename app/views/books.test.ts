@@ -119,7 +119,7 @@ test("the cash view's headings and its places come to the same change of money i
   expect(month?.says).toBe("November 2026: 85.00 GBP came in, 27.00 GBP was paid.");
   expect(month?.headings.map(({ label, amount }) => [label, amount])).toEqual([
     ["came in for passes", "85.00 GBP"],
-    ["paid for hire", "−27.00 GBP"],
+    ["paid for hall hire", "−27.00 GBP"],
     ["your own money put in less taken out", "20.00 GBP"],
     ["change of the money in hand", "78.00 GBP"],
   ]);
@@ -135,7 +135,7 @@ test("each movement of a month is a line with what it was for and whose it was",
     ["pass, Pass of 10", "Ana Brook", "85.00 GBP"],
     ["moved from one place to another", null, "−50.00 GBP"],
     ["moved from one place to another", null, "50.00 GBP"],
-    ["hire, Tithe Barn", null, "−27.00 GBP"],
+    ["hall hire, Tithe Barn", null, "−27.00 GBP"],
   ]);
 });
 
@@ -149,7 +149,7 @@ test("the earned view counts what was taught and what arose, whenever it is paid
   expect(lines.map(({ what, person, amount }) => [what, person, amount])).toEqual([
     ["pass, Pass of 10", "Ana Brook", "8.50 GBP"],
     ["single place, Slow Tuesday", "Ben Hale", "10.00 GBP"],
-    ["hire, Tithe Barn", null, "−27.00 GBP"],
+    ["hall hire, Tithe Barn", null, "−27.00 GBP"],
     ["class for a studio, inv 7", null, "30.00 GBP"],
   ]);
 });
