@@ -1,5 +1,5 @@
 import { useQuery } from "@tanstack/react-query";
-import { Link, Outlet, useParams } from "@tanstack/react-router";
+import { Outlet, useParams } from "@tanstack/react-router";
 import { practiceQuery, ProblemsError } from "../api/practices.ts";
 import { useDelivery } from "../drafts/use-delivery.ts";
 import { useRecordDelivery } from "../record/use-record-delivery.ts";
@@ -7,6 +7,7 @@ import { Foot } from "../parts/foot.tsx";
 import { Head } from "../parts/head.tsx";
 import { PageTitle } from "../parts/page-title.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
+import { PlaceLinks } from "./place-links.tsx";
 
 /** A practice: its places at the top and the chosen place below. */
 export function PracticeShell() {
@@ -17,26 +18,7 @@ export function PracticeShell() {
   return (
     <div className="sheet">
       <Head>
-        <nav className="head-places" aria-label="Places">
-          <Link to="/practice/$practice/tonight" params={{ practice }}>
-            Tonight
-          </Link>
-          <Link to="/practice/$practice/classes" params={{ practice }}>
-            Classes
-          </Link>
-          <Link to="/practice/$practice/halls" params={{ practice }}>
-            Halls
-          </Link>
-          <Link to="/practice/$practice/week" params={{ practice }}>
-            Week and year
-          </Link>
-          <Link to="/practice/$practice/people" params={{ practice }}>
-            People
-          </Link>
-          <Link to="/practice/$practice/money" params={{ practice }}>
-            Money
-          </Link>
-        </nav>
+        <PlaceLinks practice={practice} />
         <p className="head-end">{asked.data?.value.practice.document.name}</p>
       </Head>
       {asked.data?.silent ? <ProblemList problems={[asked.data.silent]} /> : null}
