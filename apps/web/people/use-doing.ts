@@ -42,7 +42,11 @@ export function useDoing(practice: string, locale: Locale): Doing {
     const all = done.problems.length === 0;
     if (all) actions.current.clear();
     // first the page as it is now, then the words for it
-    if (done.says.length > 0) await queries.invalidateQueries({ queryKey: recordKey(practice) });
+    if (done.says.length > 0) {
+      // the register keeps a record of its own on this device
+      window.dispatchEvent(new Event("hallful-record-changed"));
+      await queries.invalidateQueries({ queryKey: recordKey(practice) });
+    }
     setBusy(false);
     setProblems(withSignalWords(done.problems));
     setSays(done.says);
