@@ -1,5 +1,5 @@
 import { useQuery } from "@tanstack/react-query";
-import { Outlet, useParams } from "@tanstack/react-router";
+import { Link, Outlet, useParams } from "@tanstack/react-router";
 import { practiceQuery, ProblemsError } from "../api/practices.ts";
 import { useDelivery } from "../drafts/use-delivery.ts";
 import { useRecordDelivery } from "../record/use-record-delivery.ts";
