@@ -3,7 +3,7 @@ import type { SessionState } from "#core/roll";
 import type { Page } from "playwright-core";
 import { Temporal } from "temporal-polyfill";
 
-/** The practice of a story about one evening, with a class that meets some two hours from now. */
+/** The practice of a story about one evening, with a class that meets later today. */
 export type Evening = {
   readonly practice: string;
   /** of the session of tonight */
@@ -16,12 +16,12 @@ export type Evening = {
   readonly books: () => Promise<Readonly<Record<string, number>>>;
 };
 
-/** A demo practice whose Tuesday class meets today, two hours from now, as the class sheet would have it. */
+/** A demo practice whose Tuesday class meets later today, as the class sheet would have it. */
 export async function eveningOn(address: string, practice: string): Promise<Evening> {
   const ask = asker(address);
   const start = `/api/practices/${practice}`;
   await ask("POST", "/api/practices", { action: `begin-${practice}`, id: practice, start: "demo-marlsford" });
-  const at = Temporal.Now.zonedDateTimeISO("Europe/London").add({ hours: 2 });
+  const at = laterToday(Temporal.Now.zonedDateTimeISO("Europe/London"));
   const whole = await ask("GET", start);
   const known = whole.classes.find((it: { id: string }) => it.id === "tuesday-evening");
   const document = {
@@ -64,6 +64,12 @@ export async function eveningOn(address: string, practice: string): Promise<Even
       return sums;
     },
   };
+}
+
+/** Two hours from now, or the end of today: money of today is then in the books of the same day. */
+function laterToday(now: Temporal.ZonedDateTime): Temporal.ZonedDateTime {
+  const later = now.add({ hours: 2 });
+  return later.day === now.day ? later : now.withPlainTime("23:58");
 }
 
 function asker(address: string) {
