@@ -33,7 +33,7 @@ export function DatesForm({ practiceId, id, document }: Props) {
   const { run, said } = useRun(record);
   const writer = useWriter(here.practice.locale);
   const text = typed ?? (found === null ? "" : String(found));
-  const capacity = /^\d{1,4}$/.test(text.trim()) ? Number(text) : null;
+  const capacity = /^[1-9]\d{0,3}$/.test(text.trim()) ? Number(text) : null;
   const order =
     capacity === null
       ? null
@@ -81,7 +81,10 @@ export function DatesForm({ practiceId, id, document }: Props) {
 
 function knownWords({ session }: Lookup, id: string, document: ClassDocument): string {
   const known = datesAhead(document, today()).filter((date) => session(sessionId(id, date)) !== undefined);
-  const near = known.length === 0 ? "" : `${known.length} of the next fourteen days there. `;
+  const near =
+    known.length === 0
+      ? ""
+      : `${known.length === 1 ? "1 of them is" : `${known.length} of them are`} there already, as far as this device knows. `;
   return `${near}Dates that are in the record stay as they are.`;
 }
 
@@ -107,7 +110,7 @@ function MatsBox({ text, put, problem }: BoxProps) {
       label="Mats for each date"
       help="As the class sheet answers for its hall; fewer if you like"
       unit="mats"
-      problem={problem ? "Write a whole number of mats." : null}
+      problem={problem ? "Write a whole number of mats, 1 or more." : null}
     >
       <input
         id={id}
