@@ -43,6 +43,12 @@ export const hallDocumentSchema = z
     postedCapacity: z.number().optional().describe("the number of people on the hall's own notice"),
     peopleNotOnMats: z.number().optional().describe("teacher and helpers; 1 unless stated"),
     arrangement: z.enum(arrangements).optional().describe("how the mats stand; in lines unless stated"),
+    middleWidth: metres
+      .optional()
+      .describe("how wide the clear middle between two banks is to be; 2 m unless stated"),
+    ringCentre: point
+      .optional()
+      .describe("around where rings are to lie; the teacher's place or the most open point unless stated"),
     wayWidth: metres.optional().describe("how wide the ways to the doors are to be; 0.90 unless stated"),
     address: z.string().optional(),
     notes: z.string().optional(),

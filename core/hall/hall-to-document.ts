@@ -11,7 +11,7 @@ export type HallNotes = Pick<
 
 /** The document of a hall, in metres; `hallFromDocument` gives the same hall back. */
 export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
-  const { mat, gaps, postedCapacity, lengthAlong } = hall;
+  const { mat, gaps, postedCapacity, lengthAlong, middleWidth, ringCentre } = hall;
   return {
     format: "hallful/hall@1",
     name: hall.name,
@@ -32,6 +32,8 @@ export function hallToDocument(hall: Hall, notes: HallNotes): HallDocument {
     },
     axis: hall.axis,
     ...(lengthAlong === undefined ? {} : { lengthAlong }),
+    ...(middleWidth === undefined ? {} : { middleWidth: metresFromMillimetres(middleWidth) }),
+    ...(ringCentre === undefined ? {} : { ringCentre: metrePoint(ringCentre) }),
     ...(postedCapacity === undefined ? {} : { postedCapacity }),
     peopleNotOnMats: hall.peopleNotOnMats,
     ...notes,

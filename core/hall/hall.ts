@@ -27,6 +27,10 @@ export type Hall = {
   readonly axis: number | "auto";
   /** how the length of mats in lines has to lie, degrees from +x; then the axis is this one. Either way unless told */
   readonly lengthAlong?: number;
+  /** how wide the clear middle between two banks is to be; 2 m unless told */
+  readonly middleWidth?: Millimetres;
+  /** around where rings are to lie; the teacher’s place or the most open point unless told */
+  readonly ringCentre?: Point;
   /** people, from the hall's own notice; undefined when none is known */
   readonly postedCapacity: number | undefined;
   /** teacher and helpers, who count against the posted number */

@@ -60,6 +60,7 @@ export {
   presetOf,
 } from "./presets.ts";
 export { teacherStrip, USUAL_TEACHER_DEPTH } from "./teacher-strip.ts";
+export { layingProblems } from "./check-laying.ts";
 export { floorProblems } from "./check-floor.ts";
 export { type HallNotes, hallToDocument } from "./hall-to-document.ts";
 export { hallFromDocument, readHall } from "./read-hall.ts";

@@ -10,6 +10,7 @@ import {
 } from "#core/words";
 import { floorProblems } from "./check-floor.ts";
 import { gapProblems, matProblems, numberProblems } from "./check-mats.ts";
+import { layingProblems } from "./check-laying.ts";
 import type { DoorSwing, Hall } from "./hall.ts";
 import { type HallDocument, hallDocumentSchema } from "./hall-document.ts";
 
@@ -24,7 +25,7 @@ export function readHall(input: unknown): Result<Hall> {
 
 /**
  * The hall of a document, lengths rounded to the millimetre. Problems: "hall-name-empty" and those of
- * `floorProblems`, `matProblems`, `gapProblems` and `numberProblems`. Hire terms are not looked at.
+ * `floorProblems`, `matProblems`, `gapProblems`, `numberProblems` and `layingProblems`. Hire terms are not looked at.
  */
 export function hallFromDocument(document: HallDocument): Result<Hall> {
   const hall = unchecked(document);
@@ -36,6 +37,7 @@ export function hallFromDocument(document: HallDocument): Result<Hall> {
     ...matProblems(hall.mat, hall.gaps, soundOutline),
     ...gapProblems(hall.gaps),
     ...numberProblems(hall),
+    ...layingProblems(hall, soundOutline),
   ];
   return problems.length === 0 ? good(hall) : bad(...problems);
 }
@@ -46,7 +48,7 @@ function nameProblems(name: string): readonly Problem[] {
 }
 
 function unchecked(document: HallDocument): Hall {
-  const { mat, gaps, teacher, lengthAlong } = document;
+  const { mat, gaps, teacher, lengthAlong, middleWidth, ringCentre } = document;
   return {
     name: document.name.trim(),
     outline: polygon(document.outline),
@@ -70,6 +72,8 @@ function unchecked(document: HallDocument): Hall {
     },
     axis: document.axis,
     ...(lengthAlong === undefined ? {} : { lengthAlong }),
+    ...(middleWidth === undefined ? {} : { middleWidth: millimetresFromMetres(middleWidth) }),
+    ...(ringCentre === undefined ? {} : { ringCentre: point(ringCentre) }),
     postedCapacity: document.postedCapacity,
     peopleNotOnMats: document.peopleNotOnMats ?? 1,
   };

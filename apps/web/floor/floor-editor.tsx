@@ -13,6 +13,7 @@ import { MatAnswer } from "./mat-answer.tsx";
 import { PlanWords } from "./plan-words.tsx";
 import { soundHall } from "./sound-hall.ts";
 import { StartingShape } from "./starting-shape.tsx";
+import { UsualLaying } from "./usual-laying.tsx";
 import { useCalmPlan } from "./use-calm-plan.ts";
 import { useFloorEdits } from "./use-floor-edits.ts";
 import { type FloorHistory, useFloorHistory } from "./use-floor-history.ts";
@@ -94,6 +95,7 @@ export function FloorEditor({ document, onChange, units, Below }: FloorEditorPro
           />
           <AddThings floor={settled} />
           <FloorProblems problems={problems} failure={fitted.failure} hasPlan={fitted.plan !== null} />
+          <UsualLaying problems={problems} floor={settled} />
         </div>
         <FloorLists floor={settled} units={units} edits={edits} />
       </div>

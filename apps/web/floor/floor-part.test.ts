@@ -53,6 +53,15 @@ describe("withFloorPart", () => {
     expect(withFloorPart(document, floorPartOf(document))).toEqual(document);
   });
 
+  it("keeps the middle and the centre of rings, and lets go of them where the part has none", () => {
+    const set = { ...document, middleWidth: 2.5, ringCentre: [4, 3] as [number, number] };
+    const part = floorPartOf(set);
+    expect(part).toMatchObject({ middleWidth: 2500, ringCentre: [4000, 3000] });
+    expect(withFloorPart(set, part)).toEqual(set);
+    expect(withFloorPart(set, floorPartOf(document))).toEqual(document);
+    expect(soundHall(set, part).hall).toMatchObject({ middleWidth: 2500, ringCentre: [4000, 3000] });
+  });
+
   it("changes the floor and leaves the name, the address and the posted number alone", () => {
     const part = { ...floorPartOf(document), teacher: null };
     const changed = withFloorPart({ ...document, postedCapacity: 35 }, part);

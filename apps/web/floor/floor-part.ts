@@ -18,11 +18,13 @@ export type FloorPart = FloorDraft & {
   readonly axis: number | "auto";
   /** degrees from +x; absent where mats lie whichever way holds more */
   readonly lengthAlong?: number;
+  readonly middleWidth?: Millimetres;
+  readonly ringCentre?: Point;
 };
 
 /** Nothing is refused: a floor with crossing walls is drawn too, so that it can be mended. */
 export function floorPartOf(document: HallDocument): FloorPart {
-  const { mat, gaps } = document;
+  const { mat, gaps, middleWidth, ringCentre } = document;
   return {
     outline: inMillimetres(document.outline),
     fixtures: document.fixtures.map((it) => ({
@@ -49,17 +51,23 @@ export function floorPartOf(document: HallDocument): FloorPart {
     gaps: { side: millimetres(gaps.side), end: millimetres(gaps.end), wall: millimetres(gaps.wall) },
     axis: document.axis,
     ...(document.lengthAlong === undefined ? {} : { lengthAlong: document.lengthAlong }),
+    ...(middleWidth === undefined ? {} : { middleWidth: millimetres(middleWidth) }),
+    ...(ringCentre === undefined ? {} : { ringCentre: pointInMillimetres(ringCentre) }),
   };
 }
 
 /** The document with the floor part in it; name, hire and all else as they were. */
 export function withFloorPart(document: HallDocument, part: FloorPart): HallDocument {
   const hall: Hall = { ...part, name: document.name, postedCapacity: undefined, peopleNotOnMats: 1 };
-  const { outline, fixtures, keepClear, teacher, mat, gaps, axis } = hallToDocument(hall, {});
-  const floor = { outline, fixtures, keepClear, teacher, mat, gaps, axis };
-  const { lengthAlong: _, ...rest } = document;
-  const length = part.lengthAlong === undefined ? {} : { lengthAlong: part.lengthAlong };
-  return { ...rest, ...floor, ...length, ...seatedToo(document, part) };
+  const {
+    format: _format,
+    name: _name,
+    postedCapacity: _p,
+    peopleNotOnMats: _n,
+    ...floor
+  } = hallToDocument(hall, {});
+  const { lengthAlong: _length, middleWidth: _middle, ringCentre: _centre, ...rest } = document;
+  return { ...rest, ...floor, ...seatedToo(document, part) };
 }
 
 /** Who sits in a place for a wheelchair or a chair is one person more who is not on a mat, and goes with it. */

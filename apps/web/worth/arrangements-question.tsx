@@ -10,6 +10,8 @@ import { useMemo, useState } from "react";
 import { ArrangementList } from "./arrangement-list.tsx";
 import { ArrangementTable } from "./arrangement-table.tsx";
 import type { ArrangementsJob } from "./arrangements-worker.ts";
+import type { FloorHistory } from "../floor/use-floor-history.ts";
+import { LayingFields } from "./laying-fields.tsx";
 import { Question } from "./question.tsx";
 import { StepButtons } from "./step-buttons.tsx";
 import { useSteps } from "./use-steps.ts";
@@ -18,6 +20,7 @@ import { useWide } from "./use-wide.ts";
 type Props = {
   readonly hall: Hall;
   readonly plan: ArrangedMatPlan;
+  readonly floor: FloorHistory;
   readonly units: LengthUnits;
   readonly wayWidth: number;
   /** what is asked for: its plan may still be on its way */
@@ -26,7 +29,7 @@ type Props = {
 };
 
 /** Every way to lay the mats beside the others, by what there is to judge it by; one click lays them so. */
-export function ArrangementsQuestion({ hall, plan, units, wayWidth, chosen, choose }: Props) {
+export function ArrangementsQuestion({ hall, plan, floor, units, wayWidth, chosen, choose }: Props) {
   const [open, setOpen] = useState(false);
   const wide = useWide();
   const job = useMemo(() => ({ hall, plan, wayWidth, units }), [hall, plan, wayWidth, units]);
@@ -47,6 +50,7 @@ export function ArrangementsQuestion({ hall, plan, units, wayWidth, chosen, choo
       says={`${plan.count} ${plan.count === 1 ? "lies" : "lie"} ${arrangementWords[plan.arrangement]}; open this for the other ways.`}
       onOpen={setOpen}
     >
+      <LayingFields plan={plan} floor={floor} units={units} />
       {mine === null ? null : (
         <>
           {wide ? <ArrangementTable {...shown} /> : <ArrangementList {...shown} />}

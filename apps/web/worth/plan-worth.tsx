@@ -34,6 +34,7 @@ export const PlanWorth = memo(function PlanWorth({
     <div className="questions no-print">
       <ArrangementsQuestion
         {...shown}
+        floor={floor}
         wayWidth={width}
         chosen={document.arrangement ?? "lines"}
         choose={(arrangement) => onChange({ ...document, arrangement })}

@@ -72,9 +72,9 @@ export type LinedMatPlan = MatPlan | StaggeredMatPlan | FacingMatPlan;
 export type ArrangedMatPlan = MatPlan | StaggeredMatPlan | FacingMatPlan | RoundMatPlan | MostMatPlan;
 
 export type ArrangementOptions = {
-  /** `facing`: the width of the clear middle, in millimetres; 2000 unless told */
+  /** `facing`: the width of the clear middle, in millimetres; the hall’s, or 2000, unless told */
   readonly middle?: number;
-  /** `round`: where the teacher is, in millimetres; the centre of her zone or the middle of the free floor unless told */
+  /** `round`: where the teacher is, in millimetres; the hall’s, the centre of her zone or the middle of the free floor unless told */
   readonly centre?: Point;
   /** `round`: from there to the nearest feet, in millimetres; 1000 unless told */
   readonly least?: number;

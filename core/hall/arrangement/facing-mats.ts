@@ -22,7 +22,7 @@ export const USUAL_MIDDLE = 2000;
  */
 export function facingMats(
   hall: Hall,
-  { middle: middleWidth = USUAL_MIDDLE }: Pick<ArrangementOptions, "middle"> = {},
+  { middle: middleWidth = hall.middleWidth ?? USUAL_MIDDLE }: Pick<ArrangementOptions, "middle"> = {},
 ): FacingMatPlan {
   const tried = axesToTry(hall);
   const found = facingPlan(floorToFill(hall), hall.mat, hall.gaps, tried.axes, middleWidth);

@@ -11,12 +11,15 @@ import { setOutRings } from "./set-out-rings.ts";
 export const USUAL_LEAST = 1000;
 
 /**
- * Rings, or arcs of them, around the teacher, everyone with the feet to her: around the centre of her zone, or, where
- * there is none, around the most open point of the floor. The centre is moved to whole centimetres from a wall.
+ * Rings, or arcs of them, around the teacher, everyone with the feet to her: around the centre that the hall has for
+ * them, or else that of her zone, or, where there is none, around the most open point of the floor. The centre is moved to whole centimetres from a wall.
  */
 export function roundMats(
   hall: Hall,
-  { centre: wished, least = USUAL_LEAST }: Pick<ArrangementOptions, "centre" | "least"> = {},
+  {
+    centre: wished = hall.ringCentre,
+    least = USUAL_LEAST,
+  }: Pick<ArrangementOptions, "centre" | "least"> = {},
 ): RoundMatPlan {
   const from = roundCentre(hall, wished);
   const floor = floorToFill(hall);
