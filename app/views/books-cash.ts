@@ -62,7 +62,7 @@ function monthOf(input: BooksInput, month: string, lines: BooksInput["lines"], r
       ...found.income.flatMap((it) => line(`came in for ${headingWords(it.heading)}`, it.amount)),
       ...found.costs.flatMap((it) => line(`paid for ${costWords(it.heading, locale)}`, -it.amount)),
       ...line("your own money put in less taken out", found.own),
-      ...line("more or less in the box than written down", found.cashDifferences),
+      ...line("more or less in the cash box than written down", found.cashDifferences),
       { label: "change of the money in hand", sum: "", amount: say(change), total: true },
     ],
     places: rows.map(({ means, in: came, out }) => ({

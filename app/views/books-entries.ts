@@ -38,7 +38,7 @@ type Named = Pick<BooksInput, "names" | "locale">;
 export function entryWords({ about, lines }: BookedEntry, { names, locale }: Named): string {
   for (const { side } of lines) {
     if (side.side === "own") return "your own money";
-    if (side.side === "difference") return "the box when it was counted";
+    if (side.side === "difference") return "the cash box when it was counted";
     if (side.side === "income")
       return after(oneWords(side.heading), incomeName(idIn(lines) ?? "", about, names));
   }

@@ -1,4 +1,5 @@
 import { cashBox, type CashBox, takingsOf } from "#core/books";
+import { signed } from "./books-cash.ts";
 import type { BooksInput } from "./books-input.ts";
 import { meansWords } from "./books-words.ts";
 
@@ -14,6 +15,8 @@ export type TakingsLine = {
   readonly taken: string;
   readonly givenBack: string;
   readonly paidOut: string;
+  /** put in less taken away: her own money, takings brought to the bank, what a count found */
+  readonly moved: string;
 };
 
 type Day = Pick<BooksInput, "lines" | "before" | "currency" | "writer">;
@@ -33,6 +36,7 @@ export function booksTakings({ lines, before, currency, writer }: Day, date: str
       taken: say(row.taken),
       givenBack: say(row.givenBack),
       paidOut: say(row.paidOut),
+      moved: signed(row.moved, say),
     })),
     box: cashBox([...opening, ...lines], date, currency),
   };

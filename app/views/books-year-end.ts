@@ -28,7 +28,7 @@ export function booksYearEnd(input: BooksInput): BooksYearEnd {
   const say = (amount: number) => signed(amount, (it) => writer.money(it, currency));
   const stretch = `${dateWords(from, locale)} until ${dateWords(until, locale)}`;
   return {
-    says: `From ${stretch} ${say(year.incomeTotal)} was received and ${say(year.costsTotal)} was paid: ${say(year.left)} is left.`,
+    says: `From ${stretch} ${movedWords(year, say)}: ${say(year.left)} is left.`,
     working: workingOf(year, input, say),
     memory: [
       { label: "owed in classes and places paid ahead", sum: "", amount: say(atTheEnd.owedTotal) },
@@ -48,11 +48,26 @@ export function booksYearEnd(input: BooksInput): BooksYearEnd {
 
 type Say = (amount: number) => string;
 
+/** "£30.00 was received, £27.00 was paid and £2.50 was missing from the cash box" */
+function movedWords({ incomeTotal, costsTotal, cashDifferences }: YearEnd, say: Say): string {
+  const [received, paid] = [`${say(incomeTotal)} was received`, `${say(costsTotal)} was paid`];
+  if (cashDifferences === 0) return `${received} and ${paid}`;
+  const found = say(Math.abs(cashDifferences));
+  const box = cashDifferences > 0 ? "was found in" : "was missing from";
+  return `${received}, ${paid} and ${found} ${box} the cash box`;
+}
+
 function workingOf(year: YearEnd, { locale }: BooksInput, say: Say): readonly WorkingLine[] {
   const difference: readonly WorkingLine[] =
     year.cashDifferences === 0
       ? []
-      : [{ label: "found more or less in the box", sum: "", amount: say(year.cashDifferences) }];
+      : [
+          {
+            label: "more or less in the cash box than written down",
+            sum: "",
+            amount: say(year.cashDifferences),
+          },
+        ];
   return [
     ...year.income.map((it) => ({
       label: `received for ${headingWords(it.heading)}`,
@@ -67,7 +82,15 @@ function workingOf(year: YearEnd, { locale }: BooksInput, say: Say): readonly Wo
     })),
     { label: "paid", sum: "", amount: say(year.costsTotal), total: true },
     ...difference,
-    { label: "left", sum: "received less paid", amount: say(year.left), total: true },
+    {
+      label: "left",
+      sum:
+        difference.length === 0
+          ? "received less paid"
+          : "received less paid, with what the cash box held more or less",
+      amount: say(year.left),
+      total: true,
+    },
   ];
 }
 

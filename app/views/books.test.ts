@@ -1,5 +1,6 @@
 import {
   bookLines,
+  cashFound,
   costDue,
   duePaid,
   type Entry,
@@ -206,6 +207,10 @@ test("a day's takings leave out what only changed its place, and the box should 
   const found = booksTakings({ ...day, before }, "2026-11-11");
   // the day before 20.00 + 85.00 in the box; 50.00 went to the bank
   expect(found.box).toMatchObject({ float: 10_500, taken: 0, moved: -5000 });
+  expect(found.rows.map(({ where, moved }) => [where, moved])).toEqual([
+    ["in the cash box", "−50.00 GBP"],
+    ["in the bank", "50.00 GBP"],
+  ]);
   expect(found.says).toBe("0.00 GBP was taken on Wednesday 11 November 2026, less what was given back.");
 });
 
@@ -225,6 +230,15 @@ test("the tax year counts money only, with owed and unpaid for memory and the tr
     ["85.00 GBP − 27.00 GBP", "58.00 GBP"],
     ["85.00 GBP − 85.00 GBP in place of all costs", "0.00 GBP"],
   ]);
+});
+
+test("what was missing from the cash box is said with the year and is part of what is left", () => {
+  const count = cashFound({ difference: -250, ...GBP, on: "2026-11-20" });
+  const found = booksYearEnd({ ...november, lines: [...november.lines, ...kept("books", count)] });
+  // 85.00 − 27.00 − 2.50 = 55.50
+  expect(found.says).toContain(
+    "85.00 GBP was received, 27.00 GBP was paid and 2.50 GBP was missing from the cash box: 55.50 GBP is left.",
+  );
 });
 
 test("a calendar year in dollars has no trading allowance beside it", () => {

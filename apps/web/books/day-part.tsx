@@ -53,13 +53,16 @@ function TakingsTable({ takings: { says, rows } }: { readonly takings: BooksTaki
       {rows.length === 0 ? null : (
         <TableFrame labelledBy={id}>
           <table className="figures books-table">
-            <caption id={id}>By where it came in</caption>
+            <caption id={id}>
+              By where it came in; moved is what was put in or found, less what was taken elsewhere
+            </caption>
             <thead>
               <tr>
                 <th scope="col">Where</th>
                 <th scope="col">Taken</th>
                 <th scope="col">Given back</th>
                 <th scope="col">Paid for costs</th>
+                <th scope="col">Moved</th>
               </tr>
             </thead>
             <tbody>
@@ -69,6 +72,7 @@ function TakingsTable({ takings: { says, rows } }: { readonly takings: BooksTaki
                   <td>{it.taken}</td>
                   <td>{it.givenBack}</td>
                   <td>{it.paidOut}</td>
+                  <td>{it.moved}</td>
                 </tr>
               ))}
             </tbody>

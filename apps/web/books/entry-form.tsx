@@ -31,7 +31,9 @@ export function EntryForm({ at, doing, label, button, slip, write, children }: P
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     const amount = coinsOf(text, currency);
-    const wrong = slip !== "" ? slip : amount === null || amount <= 0 ? "Write how much it is." : "";
+    const none = amount === null || amount <= 0 ? "Write how much it is." : "";
+    // what cannot be read is said at its field
+    const wrong = slip !== "" ? slip : hasSlips ? "" : none;
     setSays(wrong);
     if (wrong !== "" || hasSlips || amount === null) return;
     if (await write({ amount, currency, on })) setText("0");
