@@ -26,6 +26,22 @@ test("a studio's 30.00 is owed when it is taught and money when it is paid", asy
   expect(await sums(record)).toEqual({ "unpaid:studio:inv-7": 0, "earned:studio": -3000, bank: 3000 });
 });
 
+test("what was written by mistake, or is not to be paid after all, leaves nothing", async () => {
+  const record = await opened();
+  const hall = { kind: "write cost", cost: "hall", to: "tithe-barn", amount: 2700, ...GBP } as const;
+  await record.must({ ...hall, how: "due" });
+  await record.must({ ...hall, how: "let go" });
+  const music = { ...hall, cost: "music", to: "music", amount: 990 } as const;
+  await record.must({ ...music, how: "bought", by: "cash" });
+  expect((await record.must({ ...music, how: "came back", by: "cash" })).says).toEqual([
+    "9.90 GBP for music came back.",
+  ]);
+  const work = { kind: "write work", heading: "studio", invoice: "inv-8", amount: 3000, ...GBP } as const;
+  await record.must({ ...work, how: "taught" });
+  await record.must({ ...work, how: "let go" });
+  expect(new Set(Object.values(await sums(record)))).toEqual(new Set([0]));
+});
+
 test("100.00 of card takings arrive in the bank as 98.25, and the fee is a cost", async () => {
   const record = await opened();
   await record.must({ kind: "move money", ...GBP, from: "card", to: "bank", amount: 10_000, fee: 175 });

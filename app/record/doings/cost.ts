@@ -1,5 +1,5 @@
-import { type Cost, costDue, costPaid, duePaid } from "#core/books";
-import { meansOfPaying } from "#core/roll";
+import { type Cost, costDue, costLetGo, costPaid, duePaid, type Entry, undone } from "#core/books";
+import { type MeansOfPaying, meansOfPaying } from "#core/roll";
 import { bad, good } from "#core/words";
 import { z } from "zod";
 import { doing } from "../doing.ts";
@@ -26,8 +26,10 @@ const ask = z
     currency: currencySchema,
     on: isoDateSchema,
     how: z
-      .enum(["due", "bought", "due paid"])
-      .describe("owed from now on, paid at once, or what was owed is paid"),
+      .enum(["due", "bought", "due paid", "let go", "came back"])
+      .describe(
+        "owed from now on, paid at once, what was owed is paid or not to be paid after all, or money came back",
+      ),
     by: z.enum(meansOfPaying).default("bank"),
     session: idSchema.optional(),
   })
@@ -40,8 +42,32 @@ export const writeCost = doing({
     const wrong = dateProblem(on);
     if (wrong !== null) return bad(wrong);
     const it = { cost, to, amount, currency, on, ...(session === undefined ? {} : { session }) };
-    const written = how === "due" ? costDue(it) : how === "bought" ? costPaid(it, by) : duePaid(it, by);
-    desk.post(session === undefined ? "books" : `session/${session}`, written);
-    return good({ says: [`${desk.writer.money(amount, currency)} for ${cost}.`] });
+    desk.post(session === undefined ? "books" : `session/${session}`, entryOf(it, how, by));
+    return good({ says: [`${desk.writer.money(amount, currency)} for ${cost}${endings[how]}.`] });
   },
 });
+
+type How = z.output<typeof ask>["how"];
+
+function entryOf(it: Cost, how: How, by: MeansOfPaying): Entry {
+  switch (how) {
+    case "due":
+      return costDue(it);
+    case "bought":
+      return costPaid(it, by);
+    case "due paid":
+      return duePaid(it, by);
+    case "let go":
+      return costLetGo(it);
+    case "came back":
+      return undone(costPaid(it, by), it.on);
+  }
+}
+
+const endings: Readonly<Record<How, string>> = {
+  due: ", to be paid",
+  bought: ", paid",
+  "due paid": ", paid",
+  "let go": ", not to be paid after all",
+  "came back": " came back",
+};

@@ -22,6 +22,12 @@ const headings: readonly CostHeading[] = [
   "other",
 ];
 
+const hows = [
+  { value: "bought", label: "paid at once" },
+  { value: "due", label: "owed, to be paid later" },
+  { value: "came back", label: "came back, or was written by mistake" },
+] as const;
+
 /** A cost, owed from now on or paid at once. */
 export function CostForm({ at, doing }: FormAt) {
   const { practice, practiceId, halls } = at;
@@ -29,7 +35,7 @@ export function CostForm({ at, doing }: FormAt) {
   const [cost, setCost] = useState<CostHeading>("hall");
   const [hall, setHall] = useState(halls[0]?.id ?? "");
   const [name, setName] = useState("");
-  const [owed, setOwed] = useState(false);
+  const [how, setHow] = useState<(typeof hows)[number]["value"]>("bought");
   const [by, setBy] = useState<MeansOfPaying>("bank");
   const fromHalls = cost === "hall" && hall !== "";
   const known = people.data?.find(({ person }) => person.contact.name === name.trim())?.id;
@@ -49,7 +55,7 @@ export function CostForm({ at, doing }: FormAt) {
           amount,
           currency,
           on,
-          how: owed ? "due" : "bought",
+          how,
           by,
         })
       }
@@ -74,14 +80,11 @@ export function CostForm({ at, doing }: FormAt) {
       {fromHalls ? null : <WordsField label="Paid to" value={name} onChange={setName} />}
       <ChoiceField
         label="Paid"
-        value={owed ? "owed" : "paid"}
-        choices={[
-          { value: "paid", label: "paid at once" },
-          { value: "owed", label: "owed, to be paid later" },
-        ]}
-        onChange={(chosen) => setOwed(chosen === "owed")}
+        value={how}
+        choices={hows}
+        onChange={(chosen) => setHow(hows.find(({ value }) => value === chosen)?.value ?? "bought")}
       />
-      {owed ? null : <MeansField label="How it is paid" value={by} means={meansOfPaying} put={setBy} />}
+      {how === "due" ? null : <MeansField label="How" value={by} means={meansOfPaying} put={setBy} />}
     </EntryForm>
   );
 }

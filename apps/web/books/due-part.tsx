@@ -51,6 +51,10 @@ export function DuePart({ input, at }: Props) {
                       by,
                     });
                   }}
+                  letGo={({ amount, on }) => {
+                    const { cost, to } = row;
+                    void doing.run({ kind: "write cost", cost, to, amount, currency, on, how: "let go" });
+                  }}
                 />
               )}
             </OpenedOnly>

@@ -13,7 +13,7 @@ export type Settled = {
   readonly on: string;
 };
 
-type Props = {
+export type SettleProps = {
   readonly label: string;
   readonly amount: number;
   readonly currency: string;
@@ -23,10 +23,22 @@ type Props = {
   readonly dated: boolean;
   readonly busy: boolean;
   readonly settle: (settled: Settled) => void;
+  /** what is unpaid is not to be paid after all; left out where that is settled elsewhere */
+  readonly letGo?: (settled: Pick<Settled, "amount" | "on">) => void;
 };
 
 /** What was unpaid is paid, whole or in part. */
-export function SettleForm({ label, amount, currency, today, usual, dated, busy, settle }: Props) {
+export function SettleForm({
+  label,
+  amount,
+  currency,
+  today,
+  usual,
+  dated,
+  busy,
+  settle,
+  letGo,
+}: SettleProps) {
   const [text, setText] = useState(() => textOfCoins(amount, currency));
   const [by, setBy] = useState<MeansOfPaying>(usual);
   const [on, setOn] = useState(today);
@@ -47,10 +59,22 @@ export function SettleForm({ label, amount, currency, today, usual, dated, busy,
         <p className="field-problem books-slip" aria-live="polite">
           {tooMuch ? `No more than ${textOfCoins(amount, currency)} is unpaid. Write that or less.` : ""}
         </p>
-        <p>
+        <p className="row">
           <button type="submit" className="button" disabled={busy}>
             Write this payment down
           </button>
+          {letGo === undefined ? null : (
+            <button
+              type="button"
+              className="button"
+              disabled={busy}
+              onClick={() => {
+                if (!hasSlips && coins !== null && coins > 0 && !tooMuch) letGo({ amount: coins, on });
+              }}
+            >
+              Not to be paid after all
+            </button>
+          )}
         </p>
       </form>
     </FormOf>

@@ -2,10 +2,10 @@ import { type BooksInput, booksOwed, type UnpaidRow } from "#app/views";
 import type { DoAskInput } from "#app/record";
 import { useMemo } from "react";
 import { DoneWords } from "../people/done-words.tsx";
-import { useDoing } from "../people/use-doing.ts";
+import { type Doing, useDoing } from "../people/use-doing.ts";
 import type { BooksAt } from "./books-at.ts";
 import { OpenedOnly } from "./opened-only.tsx";
-import { SettleForm, type Settled } from "./settle-form.tsx";
+import { SettleForm, type Settled, type SettleProps } from "./settle-form.tsx";
 
 type Props = { readonly input: BooksInput; readonly at: BooksAt };
 
@@ -45,6 +45,7 @@ export function UnpaidPart({ input, at }: Props) {
                       const what = askOf(row, settled, input.currency);
                       if (what !== null) void doing.run(what);
                     }}
+                    {...letGoOf(row, input.currency, doing)}
                   />
                 )
               }
@@ -61,6 +62,17 @@ export function UnpaidPart({ input, at }: Props) {
 function rowWords({ person, what, settle }: UnpaidRow, amount: string): string {
   const unnamed = settle?.kind === "work" ? "" : "no name any more";
   return `${amount}: ${[person ?? unnamed, what].filter((it) => it !== "").join(", ")}`;
+}
+
+/** An invoice may be let go here; a pass with its refund, and a place in its register. */
+function letGoOf({ settle }: UnpaidRow, currency: string, doing: Doing): Pick<SettleProps, "letGo"> {
+  if (settle?.kind !== "work") return {};
+  const { heading, invoice } = settle;
+  return {
+    letGo: ({ amount, on }) => {
+      void doing.run({ kind: "write work", how: "let go", heading, invoice, amount, currency, on });
+    },
+  };
 }
 
 function askOf({ settle }: UnpaidRow, { amount, by, on }: Settled, currency: string): DoAskInput | null {
