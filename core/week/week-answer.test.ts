@@ -53,9 +53,10 @@ describe("a day", () => {
   });
 });
 
+const at = (id: string, latitude: number) => ({ id, at: { latitude, longitude: -2.1 } });
+
 describe("a guess of a way", () => {
   it("WEEK-2: is named where the week can need it: from home, and between places of one day", () => {
-    const at = (id: string, latitude: number) => ({ id, at: { latitude, longitude: -2.1 } });
     const places = [at("home", 51.2), at("barn", 51.25), at("yard", 51.3), at("far", 51.4)];
     const [one, other] = [anHour("one", "barn", 2, "12:00"), anHour("other", "yard", 3, "12:00")];
     const apart = smallWeek([one, other], { places, travel: [] });
