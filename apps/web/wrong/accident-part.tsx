@@ -42,7 +42,7 @@ export function AccidentPart({ here }: { readonly here: WrongHere }) {
   };
   return (
     <div className="stack">
-      <h3>Somebody was hurt</h3>
+      <h2>Somebody was hurt</h2>
       <p className="caution">
         Help first: ring for an ambulance where in doubt. Chest pain, faintness, a blow to the head or the
         neck are never for a teacher to judge. Then write down the facts, today.

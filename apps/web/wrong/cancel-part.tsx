@@ -32,7 +32,7 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
   const text = hire ?? amountText(usual, currency);
   const charged = minorTyped(text, currency);
   const drafts = {
-    messages: followsDrafts(follows, why, writer),
+    messages: followsDrafts(follows, why, writer, singles),
     notice: doorNotice(follows, why, writer),
   };
   const cancel = () => {
@@ -57,9 +57,9 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
   };
   return (
     <div className="stack">
-      <h3>What follows</h3>
+      <h2>What follows</h2>
       <ul className="stack-close" data-follows>
-        {[...followsSentences(follows, writer), hallSentence(here, why, charged), ...closure.says].map(
+        {[...followsSentences(follows, writer, singles), hallSentence(here, why, charged), ...closure.says].map(
           (line) => (
             <li key={line}>{line}</li>
           ),
@@ -103,7 +103,7 @@ function hallSentence({ writer, currency }: WrongHere, why: CancelReason, charge
   if (charged === null) return "What the hall charges cannot be read.";
   if (charged > 0)
     return `The hall charges ${writer.money(charged, currency)}, which goes into the books as due.`;
-  return why === "hall shut" ? "The hire of that date is not payable." : "The hall charges nothing.";
+  return why === "hall shut" ? `The ${writer.word("hire")} of that date is not payable.` : "The hall charges nothing.";
 }
 
 /** What was drafted stays on this device, to be sent after it is done. */

@@ -30,7 +30,7 @@ export function CoverPart({ here }: { readonly here: WrongHere }) {
       : coverChoice({ currency, booked, expected, ...evening, hallPastNotice: past, fee: coverFee }, writer);
   return (
     <div className="stack">
-      <h3>Have it covered, or cancel it</h3>
+      <h2>Have it covered, or cancel it</h2>
       {choice === null ? (
         <p>
           {evening === null
@@ -55,11 +55,11 @@ export function CoverPart({ here }: { readonly here: WrongHere }) {
           text={heads}
           put={setHeads}
         />
-        <AmountBox label="Fee of the cover teacher" currency={currency} text={fee} put={setFee} />
+        <AmountBox label={`Fee of the ${writer.word("cover teacher")}`} currency={currency} text={fee} put={setFee} />
       </div>
       <TickField label="The hall is past its notice and charged either way" checked={past} put={setPast} />
       <TickField
-        label="The hall agrees that somebody else teaches under your hire"
+        label={`The hall agrees that somebody else teaches under your ${writer.word("hire")}`}
         checked={agrees}
         put={setAgrees}
       />
@@ -76,15 +76,15 @@ type ListProps = {
 };
 
 function CoverList({ here, fee, agrees, putFee }: ListProps) {
-  const { session, record, practiceId } = here;
+  const { session, record, practiceId, writer } = here;
   const list = record.look.people.filter(({ state }) => state.mayCover !== null);
   if (session.cover !== null) return <Covered here={here} />;
   if (list.length === 0)
     return (
       <p>
-        Nobody is on your cover list.{" "}
+        Nobody is on your {writer.word("cover")} list.{" "}
         <Link to="/practice/$practice/people" params={{ practice: practiceId }}>
-          Write down who may cover
+          Write down who may {writer.word("cover")}
         </Link>
         , with the insurance you saw.
       </p>
@@ -105,7 +105,7 @@ type RowProps = ListProps & { readonly id: string; readonly person: PersonState 
 
 function CoverRow({ here, id, person, fee, agrees, putFee }: RowProps) {
   const { session, currency, writer, run } = here;
-  const found = coverProblem(session, person, agrees);
+  const found = coverProblem(session, person, agrees, writer);
   const usual = person.mayCover?.fee ?? 0;
   const asked = fee ?? usual;
   const take = () =>

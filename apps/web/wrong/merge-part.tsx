@@ -22,7 +22,7 @@ export function MergePart({ here }: { readonly here: WrongHere }) {
   };
   return (
     <div className="stack">
-      <h3>Come together with another session</h3>
+      <h2>Come together with another session</h2>
       <ChoiceField
         label={`The ${coming} who have a place come to`}
         value={chosen}

@@ -19,7 +19,7 @@ export function ThinPart({ here }: { readonly here: WrongHere }) {
       : coverChoice({ currency, booked, expected, ...evening, hallPastNotice: past, fee: null }, writer);
   return (
     <div className="stack">
-      <h3>Run it, or cancel it</h3>
+      <h2>Run it, or cancel it</h2>
       {choice === null ? (
         <p>What an evening leaves cannot be said until the class sheet has its hall and prices.</p>
       ) : (
