@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
+import type { Page, Route } from "playwright-core";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
 import { recordOf, weeksAhead } from "./record-story.ts";
@@ -179,6 +179,22 @@ test("with no signal it is said, what was typed stays, and sent again it is ther
   await context.close();
 });
 
+test("an answer that was lost on the way writes nobody down twice", async () => {
+  const { context, page } = await freshPage(story.browser, { ...wide, serviceWorkers: "block" });
+  await openPeople(page);
+  await openNew(page);
+  await page.getByRole("textbox", { name: "Name", exact: true }).fill("Wilmot Varcoe-Lune");
+  await page.route("**/record", lost, { times: 1 });
+  await page.getByRole("button", { name: "Write this person down" }).click();
+  await page.getByText("There is no signal, or the server does not answer.").waitFor();
+  await page.getByRole("button", { name: "Write this person down" }).click();
+  await page.getByRole("heading", { name: "Wilmot Varcoe-Lune", level: 1 }).waitFor();
+  await page.getByRole("link", { name: "Everybody" }).click();
+  await page.getByRole("searchbox").fill("varcoe");
+  await page.getByText(/^1 of \d+ people\.$|^1 person\.$/).waitFor();
+  await context.close();
+});
+
 test("a block holds its mats at once, full dates cannot be chosen, and dollars and dates are American", async () => {
   const { context, page, errors } = await freshPage(story.browser, { ...wide, colorScheme: "dark" });
   const practice = await openPeople(page, "Open Cedar Fork, in dollars");
@@ -246,6 +262,13 @@ for (const [name, options] of [
     expect(errors).toEqual([]);
     await context.close();
   });
+}
+
+/** The server does what it was asked, and its answer is lost on the way. */
+async function lost(route: Route): Promise<void> {
+  const answer = await route.fetch();
+  expect(answer.status()).toBe(200);
+  await route.abort();
 }
 
 /** The bytes of the data file and of its log, as the server leaves them. */
