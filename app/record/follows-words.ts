@@ -1,4 +1,4 @@
-import type { CancelReason } from "#core/roll";
+import type { CancelReason, MeansOfPaying } from "#core/roll";
 import type { Writer } from "#core/words";
 import type { Follows } from "./what-follows.ts";
 
@@ -10,8 +10,21 @@ const BECAUSE: Readonly<Record<CancelReason, string>> = {
   other: "of something that came up",
 };
 
+const BACK: Readonly<Record<MeansOfPaying, string>> = {
+  cash: "in cash",
+  card: "to your card",
+  bank: "to your bank",
+};
+
+/** What becomes of what was paid for the date alone: it goes back, or it stays for another date. */
+export type Singles = "give back" | "keep";
+
 /** What follows, a line for each kind of consequence, for the teacher to read before it is done. */
-export function followsSentences(follows: Follows, writer: Writer): readonly string[] {
+export function followsSentences(
+  follows: Follows,
+  writer: Writer,
+  singles: Singles = "give back",
+): readonly string[] {
   const { session, passes, blocks, back, nothingPaid, waiting } = follows;
   const money = (amount: number) => writer.money(amount, session.currency);
   const held = passes.filter((it) => it.held);
@@ -26,9 +39,14 @@ export function followsSentences(follows: Follows, writer: Writer): readonly str
       "more with a pass that is good for this class: the use-by moves by one teaching date",
     ),
     ...line(blocks.length, `on a block: offered another date or ${[...shares].map(money).join(" or ")} each`),
-    ...line(back.length, `paid for this date: ${money(total)} goes back`),
+    ...line(
+      back.length,
+      singles === "give back"
+        ? `paid for this date: ${money(total)} goes back`
+        : `paid for this date: ${money(total)} stays with you for another date`,
+    ),
     ...line(nothingPaid.length, "with a place and nothing paid: told, and nothing is due"),
-    ...line(waiting.length, "on the waiting list: told, and taken off it"),
+    ...line(waiting.length, `on the ${writer.word("waiting list")}: told, and taken off it`),
   ];
 }
 
@@ -39,7 +57,12 @@ function line(count: number, what: string): readonly string[] {
 export type Draft = { readonly person: string; readonly text: string };
 
 /** A message to each of those it concerns and to nobody else, with what happens to their money in it. */
-export function followsDrafts(follows: Follows, why: CancelReason, writer: Writer): readonly Draft[] {
+export function followsDrafts(
+  follows: Follows,
+  why: CancelReason,
+  writer: Writer,
+  singles: Singles = "give back",
+): readonly Draft[] {
   const { session, passes, blocks, back, nothingPaid, waiting } = follows;
   const main = `${session.name} on ${writer.day(session.date)} does not take place, because ${BECAUSE[why]}.`;
   const to = (person: string, rest: string): Draft => ({ person, text: `${main} ${rest}` });
@@ -59,10 +82,17 @@ export function followsDrafts(follows: Follows, why: CancelReason, writer: Write
       ),
     ),
     ...back.map(({ person, amount, by }) =>
-      to(person, `Your ${writer.money(amount, session.currency)} comes back by ${by}. You need not answer.`),
+      to(
+        person,
+        singles === "give back"
+          ? `Your ${writer.money(amount, session.currency)} comes back ${BACK[by]}. You need not answer.`
+          : `Your ${writer.money(amount, session.currency)} stays good for another date: tell me which, or that you would rather have it back.`,
+      ),
     ),
     ...nothingPaid.map((person) => to(person, "Nothing is due. You need not answer.")),
-    ...waiting.map((person) => to(person, "You were on the waiting list; nothing was charged.")),
+    ...waiting.map((person) =>
+      to(person, `You were on the ${writer.word("waiting list")}; nothing was charged.`),
+    ),
   ];
 }
 

@@ -48,6 +48,51 @@ test("what follows is listed before it is done, and what is done is what was lis
   expect(told.says).toEqual(followsSentences(listed, writer));
 });
 
+test("what was paid for the date alone is kept for another date where she says so, and no message promises it back", async () => {
+  const record = await booked();
+  const streams = await everything(record);
+  const writer = plainWriter("en-GB");
+  const setting = { made: NOW, arrived: NOW, by: "teacher", writer } as const;
+  const asked = { session: ID, why: "weather", teachingDates: DATES, passes: [] } as const;
+  const listed = whatFollows(deskWith(streams, new Set(), setting).desk, asked);
+  if (listed === undefined) throw new Error("nothing listed");
+  expect(followsSentences(listed, writer, "keep").at(-1)).toBe(
+    "2 paid for this date: 20.00 GBP stays with you for another date.",
+  );
+  const to = (drafts: ReturnType<typeof followsDrafts>) =>
+    drafts.find(({ person }) => person === "s-0")?.text;
+  expect(to(followsDrafts(listed, "weather", writer))).toContain("Your 10.00 GBP comes back in cash.");
+  expect(to(followsDrafts(listed, "weather", writer, "keep"))).toContain(
+    "Your 10.00 GBP stays good for another date",
+  );
+  const told = await record.must({
+    kind: "cancel session",
+    session: ID,
+    why: "weather",
+    teachingDates: DATES,
+    singles: "keep",
+    seen: SEEN,
+  });
+  expect(told.says).toEqual(followsSentences(listed, writer, "keep"));
+  // two singles of 10.00 in cash stay in the box
+  expect(balance(await record.postings()).get("cash")).toBe(2000);
+});
+
+test("a place taken when its notice is over says so, and names no moment that is still to come", async () => {
+  const record = await booked();
+  // the class begins on 7 May at 17:30 UTC, so its 24 hours ended on 6 May at 18:30 in London
+  record.at("2026-05-07T10:00:00Z");
+  await record.must({ kind: "meet person", person: "s-9", contact: { name: "Sal Late" } });
+  const told = await record.must({
+    kind: "take place",
+    session: ID,
+    people: [{ place: "pl-day", person: "s-9", how: "single" }],
+  });
+  expect(told.says).toEqual([
+    "One place in Thursday flow on Thursday 7 May 2026. It was taken past its notice, which ended on Wednesday 6 May 2026 at 18:30.",
+  ]);
+});
+
 test("nine passes are not charged and move one teaching date, the block keeps its six, twenty pounds go back", async () => {
   const record = await booked();
   await record.must({

@@ -24,3 +24,11 @@ test("a thin class whose hall can still be given back is run only for what it le
   const asked = { currency: "GBP", booked: 2, expected: 2, margin: 770, hall: 2700, hallPastNotice: false };
   expect(coverChoice({ ...asked, fee: null }, writer).says).toContain("Cancelling is better by 11.60 GBP");
 });
+
+test("where both leave the same, neither is called better", () => {
+  // nobody expected, the hall charged either way: −27.00 and −27.00
+  const asked = { currency: "GBP", booked: 0, expected: 0, margin: 770, hall: 2700, hallPastNotice: true };
+  expect(coverChoice({ ...asked, fee: null }, writer).says).toBe(
+    "Running it leaves -27.00 GBP; cancelling leaves -27.00 GBP. They come to the same, before what people feel about it.",
+  );
+});

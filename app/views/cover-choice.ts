@@ -29,10 +29,11 @@ export function coverChoice(asked: CoverChoiceAsked, writer: Writer): CoverChoic
     fee === null ? runTonight({ ...base, avoidable: 0 }) : coverOrCancel({ ...base, fee });
   const money = (amount: number) => writer.money(Math.round(amount), currency);
   const doing = fee === null ? "Running it" : "Having it covered";
-  const better = does >= cancels ? doing : "Cancelling";
+  const better = does > cancels ? doing : "Cancelling";
   const by = money(Math.abs(does - cancels));
+  const weighed = by === money(0) ? "They come to the same" : `${better} is better by ${by}`;
   return {
-    says: `${doing} leaves ${money(does)}; cancelling leaves ${money(cancels)}. ${better} is better by ${by}, before what people feel about it.`,
+    says: `${doing} leaves ${money(does)}; cancelling leaves ${money(cancels)}. ${weighed}, before what people feel about it.`,
     running: [
       {
         label: `${expected} expected of ${asked.booked} booked`,
@@ -40,7 +41,9 @@ export function coverChoice(asked: CoverChoiceAsked, writer: Writer): CoverChoic
         amount: money(expected * margin),
       },
       { label: "Less the hall", sum: "", amount: money(-hall) },
-      ...(fee === null ? [] : [{ label: "Less the cover teacher", sum: "", amount: money(-fee) }]),
+      ...(fee === null
+        ? []
+        : [{ label: `Less the ${writer.word("cover teacher")}`, sum: "", amount: money(-fee) }]),
       { label: doing, sum: "", amount: money(does), total: true },
     ],
     cancelling: [

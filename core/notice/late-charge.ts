@@ -64,7 +64,7 @@ function sentenceOf(why: ChargeReason, { heldBy, what }: LateAsked): string {
     case "in-time":
       return "Nothing is charged.";
     case "place-filled":
-      return "Nothing is charged: somebody from the waiting list took the place.";
+      return "Nothing is charged: somebody who waited took the place.";
     case "first-waived":
       return what === "not-come"
         ? "Nothing is charged this time, as it is the first. Next time, please give the place up so that somebody else can have it."

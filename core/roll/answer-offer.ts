@@ -32,7 +32,7 @@ export function leaveWaiting(session: SessionState, entry: string): Result<reado
 }
 
 function notWaiting() {
-  const says = "This person is not on the waiting list of this session any more.";
+  const says = "This person does not wait for this session any more.";
   return problem("not-waiting", "entry", says, "Ask for a place anew.");
 }
 

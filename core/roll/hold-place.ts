@@ -75,6 +75,6 @@ export function alreadyHeld(): Problem {
 }
 
 function alreadyWaiting(): Problem {
-  const says = "This person is on the waiting list of this session already.";
+  const says = "This person waits for a place in this session already.";
   return problem("already-waiting", "person", says, "Nothing more is needed; the list keeps the turn.");
 }

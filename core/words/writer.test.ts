@@ -21,6 +21,12 @@ test("a day, a time and an amount are written as each country reads them", () =>
   ]);
 });
 
+test("a term is written as each country calls it", () => {
+  expect(
+    ["en-GB", "en-US"].map((it) => plainWriter(it === "en-US" ? it : "en-GB").word("waiting list")),
+  ).toEqual(["waiting list", "waitlist"]);
+});
+
 test("what is not a date or not a currency throws", () => {
   expect(() => plainWriter("en-GB").day("2027-02-29")).toThrow("not a date: 2027-02-29");
   expect(() => plainWriter("en-GB").money(1, "XYZ")).toThrow("not a currency: XYZ");

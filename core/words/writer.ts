@@ -1,6 +1,6 @@
 import { dayNumberOf, weekdayOfDay } from "#kernels/calendar";
 import { type CurrencyCode, isCurrency } from "./currency.ts";
-import type { Locale } from "./glossary.ts";
+import { type Locale, type TwinWord, word } from "./glossary.ts";
 import { minor, moneyText } from "./money.ts";
 
 /**
@@ -14,12 +14,15 @@ export type Writer = {
   readonly time: (time: string) => string;
   /** 900 minor units of "GBP" → "9.00 GBP" */
   readonly money: (amount: number, currency: string) => string;
+  /** "hire" → "hire", or "rental" in the United States */
+  readonly word: (term: TwinWord) => string;
 };
 
 export function plainWriter(locale: Locale): Writer {
+  const shared = { money: plainMoney, word: (term: TwinWord) => word(term, locale) };
   return locale === "en-US"
-    ? { day: dayUs, time: timeUs, money: plainMoney }
-    : { day: dayUk, time: (time) => time, money: plainMoney };
+    ? { ...shared, day: dayUs, time: timeUs }
+    : { ...shared, day: dayUk, time: (time) => time };
 }
 
 const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];

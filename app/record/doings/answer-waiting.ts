@@ -46,12 +46,12 @@ function accepted(desk: Desk, asked: z.output<typeof accept>, session: SessionSt
   const { writer } = desk;
   return good({
     outcome: "held",
-    says: [`A place in ${sessionWords(session, writer)}. ${untilSentence(session, writer)}`],
+    says: [`A place in ${sessionWords(session, writer)}. ${untilSentence(session, desk)}`],
   });
 }
 
 function notOnTheList() {
-  const says = "This person is not on the waiting list of this session any more.";
+  const says = "This person does not wait for this session any more.";
   return problem("not-waiting", "entry", says, "Ask for a place anew.");
 }
 
@@ -70,7 +70,9 @@ export const leaveList = doing({
     desk.tellSession(asked.session, ...events.value);
     const left = desk.session(asked.session) ?? session.value;
     desk.tellSession(asked.session, ...settleOffers(left, desk.made));
-    return good({ says: [`Off the waiting list of ${sessionWords(session.value, desk.writer)}.`] });
+    return good({
+      says: [`Off the ${desk.writer.word("waiting list")} of ${sessionWords(session.value, desk.writer)}.`],
+    });
   },
 });
 

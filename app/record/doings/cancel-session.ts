@@ -76,7 +76,7 @@ function cancelled(desk: Desk, asked: Asked, follows: Follows): Result<Told> {
       session: asked.session,
     });
   postHire(desk, asked, session);
-  return good({ says: followsSentences(follows, desk.writer) });
+  return good({ says: followsSentences(follows, desk.writer, asked.singles) });
 }
 
 function postHire(desk: Desk, { hire, session: id }: Asked, { currency, date: on }: SessionState): void {

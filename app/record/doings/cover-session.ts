@@ -1,6 +1,6 @@
 import { costDue } from "#core/books";
 import type { PersonState, SessionState } from "#core/roll";
-import { bad, good, type Problem, problem, type Result } from "#core/words";
+import { bad, good, type Problem, problem, type Result, type Writer } from "#core/words";
 import { z } from "zod";
 import type { Desk } from "../desk.ts";
 import { doing, type Told } from "../doing.ts";
@@ -26,7 +26,7 @@ export const coverSession = doing({
     if (!session.ok) return session;
     const person = personFound(desk, asked.person);
     if (!person.ok) return person;
-    const found = coverProblem(session.value, person.value, asked.hallAgrees);
+    const found = coverProblem(session.value, person.value, asked.hallAgrees, desk.writer);
     return found === null ? covered(desk, asked, session.value) : bad(found);
   },
 });
@@ -36,11 +36,12 @@ export function coverProblem(
   { cancelled, date }: SessionState,
   { mayCover, contact }: PersonState,
   hallAgrees: boolean,
+  writer: Writer,
 ): Problem | null {
   if (cancelled !== null) return offAlready();
-  if (mayCover === null) return notOnList(contact.name);
+  if (mayCover === null) return notOnList(contact.name, writer);
   if (mayCover.insuredUntil === null || mayCover.insuredUntil < date)
-    return notInsured(contact.name, mayCover.insuredUntil);
+    return notInsured(contact.name, mayCover.insuredUntil, writer);
   return hallAgrees ? null : hallNotAsked();
 }
 
@@ -66,8 +67,8 @@ function offAlready() {
   return problem("session-cancelled", "session", says, "Choose another date.");
 }
 
-function notOnList(name: string) {
-  const says = `${name} is not on your cover list.`;
+function notOnList(name: string, { word }: Writer) {
+  const says = `${name} is not on your ${word("cover")} list.`;
   return problem(
     "not-on-cover-list",
     "person",
@@ -76,11 +77,11 @@ function notOnList(name: string) {
   );
 }
 
-function notInsured(name: string, until: string | null) {
+function notInsured(name: string, until: string | null, { day }: Writer) {
   const says =
     until === null
       ? `No insurance certificate of ${name} was seen.`
-      : `The insurance of ${name} that was seen runs out on ${until}, before this session.`;
+      : `The insurance of ${name} that was seen runs out on ${day(until)}, before this session.`;
   return problem(
     "cover-uninsured",
     "person",
@@ -90,6 +91,6 @@ function notInsured(name: string, until: string | null) {
 }
 
 function hallNotAsked() {
-  const says = "The hall was not asked whether somebody else may teach under your hire.";
-  return problem("hall-not-asked", "hallAgrees", says, "Ask the booking clerk, then tick that they agree.");
+  const says = "The hall was not asked whether somebody else may teach in your time.";
+  return problem("hall-not-asked", "hallAgrees", says, "Ask the hall, then tick that it agrees.");
 }

@@ -65,5 +65,5 @@ function chargeWords(charge: LateCharge | null, kindly: boolean): readonly strin
   if (!charge.charged) return [charge.sentence];
   return kindly
     ? ["It is let go this time, and nothing is charged."]
-    : [charge.sentence, "When somebody from the waiting list takes the place, it is not charged."];
+    : [charge.sentence, "When somebody who waits takes the place, it is not charged."];
 }

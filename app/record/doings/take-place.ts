@@ -58,9 +58,10 @@ function outcomeSentence(
   const when = `${session.name} on ${desk.writer.day(session.date)}`;
   if (outcome === "held") {
     const what = count === 1 ? "One place" : "Two places";
-    return `${what} in ${when}. ${untilSentence(session, desk.writer)}`;
+    return `${what} in ${when}. ${untilSentence(session, desk)}`;
   }
   const ahead = session.waiting.length;
-  const turn = ahead === 0 ? "first on the waiting list" : `on the waiting list after ${ahead}`;
+  const list = desk.writer.word("waiting list");
+  const turn = ahead === 0 ? `first on the ${list}` : `on the ${list} after ${ahead}`;
   return `${when} is full: ${turn}. Nothing is charged before a place is offered and taken.`;
 }

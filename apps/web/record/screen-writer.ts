@@ -1,5 +1,5 @@
 import { timeWords } from "#app/views";
-import { isCurrency, type Locale, type Writer } from "#core/words";
+import { isCurrency, type Locale, word, type Writer } from "#core/words";
 import { Fraction } from "fraction.js";
 import { dateWords } from "../words/dates.ts";
 import { moneyWords } from "../words/money-words.ts";
@@ -13,5 +13,6 @@ export function screenWriter(locale: Locale): Writer {
       isCurrency(currency)
         ? moneyWords(new Fraction(amount), currency, locale)
         : `${String(amount)} ${currency}`,
+    word: (term) => word(term, locale),
   };
 }

@@ -59,11 +59,13 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
     <div className="stack">
       <h2>What follows</h2>
       <ul className="stack-close" data-follows>
-        {[...followsSentences(follows, writer, singles), hallSentence(here, why, charged), ...closure.says].map(
-          (line) => (
-            <li key={line}>{line}</li>
-          ),
-        )}
+        {[
+          ...followsSentences(follows, writer, singles),
+          hallSentence(here, why, charged),
+          ...closure.says,
+        ].map((line) => (
+          <li key={line}>{line}</li>
+        ))}
       </ul>
       {follows.back.length > 0 ? (
         <BigChoice
@@ -103,7 +105,9 @@ function hallSentence({ writer, currency }: WrongHere, why: CancelReason, charge
   if (charged === null) return "What the hall charges cannot be read.";
   if (charged > 0)
     return `The hall charges ${writer.money(charged, currency)}, which goes into the books as due.`;
-  return why === "hall shut" ? `The ${writer.word("hire")} of that date is not payable.` : "The hall charges nothing.";
+  return why === "hall shut"
+    ? `The ${writer.word("hire")} of that date is not payable.`
+    : "The hall charges nothing.";
 }
 
 /** What was drafted stays on this device, to be sent after it is done. */

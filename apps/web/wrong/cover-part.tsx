@@ -55,7 +55,12 @@ export function CoverPart({ here }: { readonly here: WrongHere }) {
           text={heads}
           put={setHeads}
         />
-        <AmountBox label={`Fee of the ${writer.word("cover teacher")}`} currency={currency} text={fee} put={setFee} />
+        <AmountBox
+          label={`Fee of the ${writer.word("cover teacher")}`}
+          currency={currency}
+          text={fee}
+          put={setFee}
+        />
       </div>
       <TickField label="The hall is past its notice and charged either way" checked={past} put={setPast} />
       <TickField
