@@ -1,7 +1,12 @@
 import type { PastAction } from "#app/record";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { thursdayHappened, tuesdayHappened } from "../marlsford-happened.ts";
+import { saturdayLong, thursdayBeginners, tuesdayEvening } from "../marlsford-classes.ts";
+import { quayStreetMissionRoom } from "../quay-street-mission-room.ts";
+import { stBrannocsChurchHall } from "../st-brannocs-church-hall.ts";
+import { titheBarnHall } from "../tithe-barn-hall.ts";
 import { classHistory } from "./class-history.ts";
+import { hallCosts } from "./hall-costs.ts";
 import type { PastClass, PastEvening } from "./past-class.ts";
 import { saturdays } from "./saturdays.ts";
 
@@ -18,6 +23,9 @@ export function marlsfordHistory(): readonly PastAction[] {
     ...classHistory(saturday, 0, random),
     ...classHistory(tuesday, 200, random),
     ...classHistory(thursday, 400, random),
+    ...hallCosts(saturday, saturdayLong, stBrannocsChurchHall),
+    ...hallCosts(tuesday, tuesdayEvening, titheBarnHall),
+    ...hallCosts(thursday, thursdayBeginners, quayStreetMissionRoom),
   ];
   return told.toSorted((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0));
 }
