@@ -26,6 +26,7 @@ export function doorInWall(outline: Polygon, zone: KeepClear): Door | null {
     width: Math.round(Math.abs(reach)),
     reaches: reach >= 0 ? "on" : "back",
     label: zone.label,
+    ...(leaf.wayOut === undefined ? {} : { wayOut: leaf.wayOut }),
   };
 }
 

@@ -15,6 +15,8 @@ export type Door = {
   /** where the shut leaf reaches from its hinge: on along the wall, or back towards the corner */
   readonly reaches: "on" | "back";
   readonly label?: string;
+  /** whether it is a way out in an emergency, as far as anybody has said */
+  readonly wayOut?: boolean;
 };
 
 /** Six flat sides stand at most 1 % of the width outside the true quarter circle: 9 mm for a door of 0.90 m. */
@@ -39,7 +41,8 @@ export function doorSwing(outline: Polygon, door: Door): KeepClear {
     whole(added(hinge, turned(shut, inward, degrees, reach)));
   const zone = [whole(hinge), ...sweep(door.width).map(({ degrees, reach }) => at(degrees, reach))];
   const leaf = { hinge: whole(hinge), closed: at(0, door.width), open: at(90, door.width) };
-  return { label: door.label ?? "Door", outline: zone, door: leaf };
+  const said = door.wayOut === undefined ? leaf : { ...leaf, wayOut: door.wayOut };
+  return { label: door.label ?? "Door", outline: zone, door: said };
 }
 
 /** The corners of the sides that touch the circle, from the shut leaf (0°) to the open one (90°). */

@@ -41,7 +41,8 @@ export function moveShape(draft: FloorDraft, shape: ShapeRef, by: Point): FloorD
 function movedZone(zone: KeepClear, outline: Polygon, shift: Point): KeepClear {
   if (zone.door === undefined) return { ...zone, outline };
   const { hinge, closed, open } = zone.door;
-  const door = { hinge: added(hinge, shift), closed: added(closed, shift), open: added(open, shift) };
+  const moved = { hinge: added(hinge, shift), closed: added(closed, shift), open: added(open, shift) };
+  const door = { ...zone.door, ...moved };
   return { ...zone, outline, door };
 }
 

@@ -7,7 +7,15 @@ const point = z.tuple([metres, metres]).describe("[x, y] in metres");
 const outline = z.array(point).describe("corners in order, either way round, not closed");
 
 const doorSwing = z
-  .object({ hinge: point, closed: point, open: point })
+  .object({
+    hinge: point,
+    closed: point,
+    open: point,
+    wayOut: z
+      .boolean()
+      .optional()
+      .describe("whether it is a way out in an emergency; taken for one unless stated or others are"),
+  })
   .describe("a door leaf: the hinge, the free edge when shut, the free edge when open");
 
 const placePart = z

@@ -44,8 +44,9 @@ function corners(outline: Polygon): [number, number][] {
   return outline.map(metrePoint);
 }
 
-function leaf({ hinge, closed, open }: DoorSwing) {
-  return { hinge: metrePoint(hinge), closed: metrePoint(closed), open: metrePoint(open) };
+function leaf({ hinge, closed, open, wayOut }: DoorSwing) {
+  const door = { hinge: metrePoint(hinge), closed: metrePoint(closed), open: metrePoint(open) };
+  return wayOut === undefined ? door : { ...door, wayOut };
 }
 
 function metrePoint([x, y]: Point): [number, number] {

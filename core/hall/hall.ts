@@ -5,7 +5,13 @@ export type Mat = { readonly length: Millimetres; readonly width: Millimetres };
 export type MatGaps = { readonly side: Millimetres; readonly end: Millimetres; readonly wall: Millimetres };
 
 export type Fixture = { readonly label: string; readonly outline: Polygon; readonly movable: boolean };
-export type DoorSwing = { readonly hinge: Point; readonly closed: Point; readonly open: Point };
+export type DoorSwing = {
+  readonly hinge: Point;
+  readonly closed: Point;
+  readonly open: Point;
+  /** whether it is a way out in an emergency, as far as anybody has said */
+  readonly wayOut?: boolean;
+};
 /** Of a place for a wheelchair or a chair: the bay, or a piece of the way from it to a door. */
 export type PlacePart = { readonly number: number; readonly part: "bay" | "way" };
 export type KeepClear = {

@@ -79,12 +79,15 @@ function unchecked(document: HallDocument): Hall {
   };
 }
 
+type DoorDocument = NonNullable<HallDocument["keepClear"][number]["door"]>;
+
 function polygon(corners: readonly Point[]): Polygon {
   return corners.map(point);
 }
 
-function doorLeaf(door: DoorSwing): DoorSwing {
-  return { hinge: point(door.hinge), closed: point(door.closed), open: point(door.open) };
+function doorLeaf({ hinge, closed, open, wayOut }: DoorDocument): DoorSwing {
+  const leaf = { hinge: point(hinge), closed: point(closed), open: point(open) };
+  return wayOut === undefined ? leaf : { ...leaf, wayOut };
 }
 
 /** Adding 0 turns −0 into 0, so that equal places are equal to every comparison. */

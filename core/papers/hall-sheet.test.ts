@@ -1,7 +1,9 @@
 import {
   arrangedPlan,
   arrangements,
+  type DoorSwing,
   doorSwing,
+  type KeepClear,
   matPlan,
   type PlacedMat,
   type SetOut,
@@ -142,7 +144,22 @@ test("PAPER-4: doors with their width and wall, zones with their size, and a way
     "Every mat has a way 0.90 m wide to a door. Keep it so.",
   ]);
   expect(sheet.inTheWay).toEqual([]);
+  const marked = (wayOut: boolean): KeepClear => ({ ...door, door: { ...swingOf(door), wayOut } });
+  expect(itemsOf(aHallSheet({ ...room, keepClear: [marked(true)] }), "Doors and ways out")).toEqual([
+    "D1 Street door: 0.90 m wide, in the back wall; marked as a way out in an emergency. Keep its swing clear.",
+    "A door’s width is that of its leaf; the clear opening is less. Which doors are ways out was marked by whoever drew the hall; the hall says which are fire exits.",
+    "Every mat has a way 0.90 m wide to a door. Keep it so.",
+  ]);
+  expect(itemsOf(aHallSheet({ ...room, keepClear: [marked(false)] }), "Doors and ways out")).toEqual([
+    "D1 Street door: 0.90 m wide, in the back wall; marked as not a way out. Keep its swing clear.",
+    "A door’s width is that of its leaf; the clear opening is less. No door that is drawn is marked as a way out: find every way out before anything is laid.",
+  ]);
 });
+
+function swingOf({ door }: KeepClear): DoorSwing {
+  if (door === undefined) throw new Error("a zone without a leaf");
+  return door;
+}
 
 test("PAPER-4: where mats leave no way they are named and drawn with a thick edge", () => {
   // 2.63 m across with 0.40 m to the walls holds one mat of 1.83 m from side to side: who lies behind it must cross it

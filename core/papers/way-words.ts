@@ -30,13 +30,23 @@ const NARROWEST = 300;
 /** Doors with their widths, zones to keep clear, and whether every mat has a way out. */
 export function wayWords(input: HallSheetInput, named: NamedShapes): Ways {
   const { hall, units } = input;
-  const doors = hall.keepClear.filter((it) => it.door !== undefined).length;
+  const doors = hall.keepClear.filter((it) => it.door !== undefined);
   const leaves =
-    doors === 0
+    doors.length === 0
       ? "No door is drawn: find every way out before anything is laid."
-      : "A door’s width is that of its leaf; the clear opening is less. Which doors are fire exits the hall says.";
+      : `A door’s width is that of its leaf; the clear opening is less. ${whoSays(hall)}`;
   const clear = clearWords(input);
   return { ...clear, items: [...zoneItems(hall, named, units), leaves, ...clear.items] };
+}
+
+/** The marks are hers: the hall has the last word. */
+function whoSays({ keepClear }: Hall): string {
+  const doors = keepClear.flatMap((it) => (it.door === undefined ? [] : [it.door]));
+  if (doors.every((it) => it.wayOut === false))
+    return "No door that is drawn is marked as a way out: find every way out before anything is laid.";
+  return doors.some((it) => it.wayOut !== undefined)
+    ? "Which doors are ways out was marked by whoever drew the hall; the hall says which are fire exits."
+    : "Which doors are fire exits the hall says.";
 }
 
 function zoneItems(hall: Hall, named: NamedShapes, units: LengthUnits): readonly string[] {
@@ -56,7 +66,12 @@ function zoneWords(hall: Hall, zone: KeepClear, units: LengthUnits): string {
   const door = doorInWall(hall.outline, zone);
   const width = door?.width ?? distance(zone.door.hinge, zone.door.closed);
   const wall = door === null ? where : `in ${wallInWords(hall.outline, frame, door.wall)}`;
-  return `${saidLength(width, units)} wide, ${wall}. Keep its swing clear.`;
+  return `${saidLength(width, units)} wide, ${wall}${markWords(zone.door.wayOut)}. Keep its swing clear.`;
+}
+
+function markWords(wayOut: boolean | undefined): string {
+  if (wayOut === undefined) return "";
+  return wayOut ? "; marked as a way out in an emergency" : "; marked as not a way out";
 }
 
 function distance(a: readonly [number, number], b: readonly [number, number]): number {

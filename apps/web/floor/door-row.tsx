@@ -4,6 +4,7 @@ import { changed } from "./handle.ts";
 import { LabelField } from "./label-field.tsx";
 import { LengthField } from "./length-field.tsx";
 import type { FloorHistory } from "./use-floor-history.ts";
+import { WayOutChoice } from "./way-out-choice.tsx";
 
 type Props = {
   readonly floor: FloorHistory;
@@ -55,6 +56,7 @@ export function DoorRow({ floor, index, door, units }: Props) {
           units={units}
           onSet={(width) => hang({ ...door, width })}
         />
+        <WayOutChoice wayOut={door.wayOut} onChoose={(wayOut) => hang(marked(door, wayOut))} />
       </div>
       <div className="row">
         <button
@@ -76,6 +78,12 @@ export function DoorRow({ floor, index, door, units }: Props) {
       </div>
     </fieldset>
   );
+}
+
+/** Nothing said, or what she knows; the hall has the last word. */
+function marked(door: Door, wayOut: boolean | undefined): Door {
+  const { wayOut: _, ...unsaid } = door;
+  return wayOut === undefined ? unsaid : { ...door, wayOut };
 }
 
 /** The same opening with its hinge at the other end. */

@@ -62,6 +62,14 @@ describe("withFloorPart", () => {
     expect(soundHall(set, part).hall).toMatchObject({ middleWidth: 2500, ringCentre: [4000, 3000] });
   });
 
+  it("keeps which doors are ways out", () => {
+    const [zone] = document.keepClear;
+    const leaf = { hinge: [4, 0], closed: [4.9, 0], open: [4, 0.9], wayOut: false };
+    const marked = hallDocumentSchema.parse({ ...document, keepClear: [{ ...zone, door: leaf }] });
+    expect(floorPartOf(marked).keepClear[0]?.door?.wayOut).toBe(false);
+    expect(withFloorPart(marked, floorPartOf(marked))).toEqual(marked);
+  });
+
   it("changes the floor and leaves the name, the address and the posted number alone", () => {
     const part = { ...floorPartOf(document), teacher: null };
     const changed = withFloorPart({ ...document, postedCapacity: 35 }, part);

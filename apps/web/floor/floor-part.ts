@@ -42,6 +42,7 @@ export function floorPartOf(document: HallDocument): FloorPart {
               hinge: pointInMillimetres(door.hinge),
               closed: pointInMillimetres(door.closed),
               open: pointInMillimetres(door.open),
+              ...(door.wayOut === undefined ? {} : { wayOut: door.wayOut }),
             },
           }),
       ...(place === undefined ? {} : { place }),

@@ -46,7 +46,8 @@ export function WayQuestion({ hall, plan, units, width, putWidth, worth }: Props
             <StuckList says={way.value.stuck.map((it) => it.says)} />
             <p className="small soft">
               Doors that were taken for ways out: {way.value.doors.join(", ")}. A door that does not go out
-              does not count; the hall’s fire risk assessment says which do.
+              does not count: mark it so in the list of things on the floor. The hall’s fire risk assessment
+              says which do.
             </p>
           </div>
           <div className="stack-close">

@@ -1,4 +1,5 @@
-import { type Hall } from "../hall.ts";
+import type { Hall } from "../hall.ts";
+import { waysOut } from "../way/ways-out.ts";
 
 /** A way out: the width that is clear when it stands open, in millimetres. */
 export type Exit = { readonly label: string; readonly width: number };
@@ -7,13 +8,15 @@ export type Exit = { readonly label: string; readonly width: number };
 const MEET = 20;
 
 /**
- * Every door that is drawn, as if each were a way out, with the width of its leaf: the clear opening is some
+ * Every door that `waysOut` counts, with the width of its leaf: the clear opening is some
  * centimetres less. Two leaves that meet when they are shut are one exit: two of 0.914 m are 1.828 m.
  */
 export function exitsOf({ keepClear }: Pick<Hall, "keepClear">): readonly Exit[] {
-  const leaves = keepClear.flatMap(({ label, door }) =>
-    door === undefined ? [] : [{ label, width: apart(door.hinge, door.closed), meets: door.closed }],
-  );
+  const leaves = waysOut(keepClear).map(({ label, door }) => ({
+    label,
+    width: apart(door.hinge, door.closed),
+    meets: door.closed,
+  }));
   const taken = new Set<number>();
   return leaves.flatMap((leaf, index) => {
     if (taken.has(index)) return [];

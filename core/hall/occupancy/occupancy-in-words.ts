@@ -3,7 +3,7 @@ import type { Exit } from "./exits-of.ts";
 import type { ExitOccupancy, SpaceOccupancy } from "./occupancy-types.ts";
 import type { FigureSource } from "./published-figures.ts";
 
-export const noExitSentence = "No door is drawn and no exit named, so nothing is said by exit width.";
+export const noExitSentence = "No way out is drawn and no exit named, so nothing is said by exit width.";
 
 /** The number that decides, or that it has to be asked for. */
 export function postedSentence({ postedCapacity, peopleNotOnMats }: Hall): string {

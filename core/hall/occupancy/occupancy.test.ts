@@ -38,7 +38,7 @@ test("HALL-44: a posted number that is not known is asked for, and exits that ar
   expect(found.value.sentences[0]).toMatch(/not known: ask for it/);
   expect(found.value.byExits).toEqual([]);
   expect(found.value.sentences.at(-1)).toBe(
-    "No door is drawn and no exit named, so nothing is said by exit width.",
+    "No way out is drawn and no exit named, so nothing is said by exit width.",
   );
 });
 
@@ -74,6 +74,25 @@ test("HALL-45: two leaves that meet when shut are one exit, and a zone without a
   expect(found.ok && found.value.sentences.at(-1)).toMatch(
     /^Every door that is drawn was taken for a way out/,
   );
+});
+
+test("HALL-56: doors marked as ways out are the exits; before any is, those not marked as none; the sentence says which", () => {
+  const marked = (wayOut: boolean | undefined, zone: ReturnType<typeof door>) =>
+    wayOut === undefined ? zone : { ...zone, door: { ...zone.door, wayOut } };
+  const [front, side, kitchen] = [door("Front", 1, 2.8), door("Side", 4, 4.9), door("Kitchen", 7, 7.8)];
+  const told = (marks: readonly (boolean | undefined)[]) => {
+    const keepClear = [front, side, kitchen].map((zone, index) => marked(marks[index], zone));
+    const found = occupancy(aHall({ keepClear }));
+    if (!found.ok) throw new Error(JSON.stringify(found.problems));
+    return [found.value.exits.map((it) => it.label).join(), found.value.sentences.at(-1)?.split(",")[0]];
+  };
+  const drawn = "Every door that is drawn was taken for a way out";
+  expect(told([undefined, undefined, undefined])).toEqual(["Front,Side,Kitchen", drawn]);
+  const left = "Every door that is not marked as no way out was taken for a way out";
+  expect(told([undefined, undefined, false])).toEqual(["Front,Side", left]);
+  const yes = "The doors that are marked as ways out were taken";
+  expect(told([true, undefined, false])).toEqual(["Front", yes]);
+  expect(told([false, false, false])).toEqual(["", "No way out is drawn and no exit named"]);
 });
 
 test("HALL-45: an exit without a sensible width is told", () => {

@@ -13,7 +13,7 @@ export const occupancyCaution =
 
 /**
  * The posted number, and beside it what published tables would give for this floor and its exits. Everybody in the
- * room counts. Exits are those that are named, else every door that is drawn. Problem: "exit-width", for an exit
+ * room counts. Exits are those that are named, else the doors that `waysOut` counts. Problem: "exit-width", for an exit
  * that is not from 0.40 to 20 m wide.
  */
 export function occupancy(
@@ -36,7 +36,7 @@ export function occupancy(
     postedSentence(hall),
     ...bySpace.map((it) => spaceSentence(it, it.areaUsed === "gross" ? grossArea : netArea)),
     ...(ways.length === 0 ? [noExitSentence] : byExits.map((it) => exitSentence(it, ways))),
-    ...(exits === undefined && ways.length > 0 ? [doorsTaken(ways, units)] : []),
+    ...(exits === undefined && ways.length > 0 ? [doorsTaken(hall, ways, units)] : []),
   ];
   const posted = hall.postedCapacity;
   return good({
@@ -72,7 +72,13 @@ function shared(figure: FloorSpaceFigure, grossArea: number, netArea: number): S
   return { ...figure, people, areaUsed };
 }
 
-function doorsTaken(ways: readonly Exit[], units: LengthUnits): string {
+function doorsTaken({ keepClear }: Hall, ways: readonly Exit[], units: LengthUnits): string {
   const doors = ways.map((it) => `“${it.label}” ${formatLength(it.width, units)}`).join(", ");
-  return `Every door that is drawn was taken for a way out, as wide as its leaf: ${doors}. The clear opening is less, and a door that does not go out does not count.`;
+  const marks = keepClear.map((it) => it.door?.wayOut);
+  if (marks.includes(true))
+    return `The doors that are marked as ways out were taken, as wide as their leaves: ${doors}. The clear opening is less; the hall’s fire risk assessment says which doors count.`;
+  const taken = marks.includes(false)
+    ? "Every door that is not marked as no way out"
+    : "Every door that is drawn";
+  return `${taken} was taken for a way out, as wide as its leaf: ${doors}. The clear opening is less, and a door that does not go out does not count.`;
 }

@@ -39,6 +39,21 @@ test("HALL-46: a lone mat has a way; a wall of mats shuts off the one behind it,
   expect(shut.stuck[0]?.says).toMatch(/^mat 5: past mat [1-4]$/);
 });
 
+test("HALL-56: a door marked as no way out is not gone to, and with no other nothing is said of ways", () => {
+  const [zone] = hall.keepClear;
+  if (zone?.door === undefined) throw new Error("no door");
+  const none: Hall = { ...hall, keepClear: [{ ...zone, door: { ...zone.door, wayOut: false } }] };
+  const found = clearWay(none, { mats: upright([4000, 8000]) }, 900);
+  expect(found.ok ? [] : found.problems.map((it) => [it.code, it.says.split(",")[0]])).toEqual([
+    ["doors-missing", "Every door that is drawn is marked as no way out"],
+  ]);
+  const both = withDoor(
+    { ...none, keepClear: none.keepClear.map((it) => ({ ...it, label: "Store" })) },
+    6000,
+  );
+  expect(answer(both, upright([4000, 8000]), 900).doors).toEqual(["Door"]);
+});
+
 /** Screens across the whole hall but for a gap from x 3500 on. */
 function shutter(gap: number): Hall {
   return {

@@ -7,6 +7,7 @@ import { easiestWays, matsOnWay, NO_WAY } from "./easiest-ways.ts";
 import { freeParts } from "./free-parts.ts";
 import { leavesMat, type MattedFloor } from "./leaves-mat.ts";
 import { HAIR, stepFor, wayGrid } from "./way-grid.ts";
+import { waysOut } from "./ways-out.ts";
 
 export type ClearWay = {
   /** whether every mat has a way */
@@ -54,7 +55,7 @@ export function clearWay(
   const stuck = stuckMats.length === 0 ? [] : blockers(hall, plan, floor, stuckMats);
   const blocking = [...new Set(stuck.flatMap((it) => it.blockedBy))].sort((a, b) => a - b);
   const resolution = Math.ceil(2 * Math.SQRT2 * step);
-  const doors = hall.keepClear.flatMap((it) => (it.door === undefined ? [] : [it.label]));
+  const doors = waysOut(hall.keepClear).map((it) => it.label);
   const sentences = sentencesOf(plan, stuck, blocking, resolution, formatLength(width, units), units);
   return good({ clear: stuck.length === 0, stuck, blocking, doors, resolution, sentences });
 }
@@ -75,11 +76,17 @@ export function widthProblems(width: number, units: LengthUnits = "metric"): rea
 
 /** Problems: "doors-missing". */
 export function doorProblems({ keepClear }: Pick<Hall, "keepClear">): readonly Problem[] {
-  if (keepClear.some((it) => it.door !== undefined)) return [];
+  if (waysOut(keepClear).length > 0) return [];
+  if (keepClear.some((it) => it.door !== undefined)) return [noneLeadsOut()];
   const next = "Draw the doors that lead out, with the way they swing.";
   return [
     problem("doors-missing", "keepClear", "No door is drawn, so no way to one can be looked for.", next),
   ];
+}
+
+function noneLeadsOut(): Problem {
+  const says = "Every door that is drawn is marked as no way out, so no way to one can be looked for.";
+  return problem("doors-missing", "keepClear", says, "Mark the doors that lead out, or draw them.");
 }
 
 function mattedFloor(hall: Hall, plan: NamedMats, radius: number, step: number): MattedFloor {
