@@ -1,7 +1,8 @@
-import { AxeBuilder } from "@axe-core/playwright";
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { faultsOf } from "./page-faults.ts";
+import { fill, part } from "./page-parts.ts";
 import { storyServer } from "./story-server.ts";
 
 const story = storyServer();
@@ -14,32 +15,11 @@ async function openMoney(page: Page, demo = "Open Marlsford, in pounds"): Promis
   await page.getByRole("heading", { name: "Money", level: 1 }).waitFor();
 }
 
-/** A part of the page by its title. */
-function part(page: Page, title: string): Locator {
-  return page.getByRole("region", { name: title, exact: true });
-}
-
-async function fill(field: Locator, text: string): Promise<void> {
-  await field.fill(text);
-  await field.press("Tab");
-}
-
 async function saved(page: Page): Promise<void> {
   await page
     .getByText(/^Saved/)
     .first()
     .waitFor();
-}
-
-async function faults(page: Page): Promise<readonly string[]> {
-  const seen = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-    .analyze();
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...seen.violations.map((it) => `${it.id}: ${it.nodes.map((node) => node.target.join(" ")).join(", ")}`),
-    ...(spill > 0 ? [`${spill} px too wide`] : []),
-  ];
 }
 
 const strange = /NaN|undefined|Infinity|null|\[object|\d{4}-\d{2}/;
@@ -171,7 +151,7 @@ test.each([
     .first()
     .waitFor();
   for (const summary of await page.locator("details > summary").all()) await summary.click();
-  expect(await faults(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   expect(errors).toEqual([]);
   await context.close();
 });

@@ -1,6 +1,7 @@
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { fill, part } from "./page-parts.ts";
 import { storyServer } from "./story-server.ts";
 
 const story = storyServer();
@@ -9,16 +10,6 @@ async function openDemo(page: Page): Promise<void> {
   await page.goto(story.server.address);
   await page.getByRole("button", { name: "Open Marlsford, in pounds" }).click();
   await page.getByRole("heading", { name: "Classes", level: 1 }).waitFor();
-}
-
-/** A part of the class sheet by its title. */
-function part(page: Page, title: string): Locator {
-  return page.getByRole("region", { name: title, exact: true });
-}
-
-async function fill(field: Locator, text: string): Promise<void> {
-  await field.fill(text);
-  await field.press("Tab");
 }
 
 test("a pass, how sure an evening is, the price and the studio answer as figures change, and are kept", async () => {

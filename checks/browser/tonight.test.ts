@@ -1,8 +1,8 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { Temporal } from "temporal-polyfill";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { faultsOf } from "./page-faults.ts";
 import { storyServer } from "./story-server.ts";
 import { bookings, type Evening, eveningOn, names, openDates } from "./tonight-story.ts";
 
@@ -304,17 +304,4 @@ async function bookAhead(page: Page, name: string): Promise<void> {
   await dialog.getByRole("textbox", { name: "Name", exact: true }).fill(name);
   await dialog.getByRole("button", { name: /^(Keep the place|On the waiting list)$/ }).click();
   await dialog.waitFor({ state: "detached" });
-}
-
-async function faultsOf(page: Page): Promise<readonly string[]> {
-  const seen = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-    .analyze();
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...seen.violations.flatMap((it) =>
-      it.nodes.map((node) => `${it.id}: ${node.target.join(" ")}: ${node.failureSummary ?? ""}`),
-    ),
-    ...(spill > 0 ? [`the page is ${spill} px wider than the screen`] : []),
-  ];
 }

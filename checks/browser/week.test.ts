@@ -1,7 +1,8 @@
-import { AxeBuilder } from "@axe-core/playwright";
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { faultsOf } from "./page-faults.ts";
+import { fill, part } from "./page-parts.ts";
 import { storyServer } from "./story-server.ts";
 
 const story = storyServer();
@@ -14,29 +15,8 @@ async function openWeek(page: Page, demo = "Open Marlsford, in pounds"): Promise
   await page.getByRole("heading", { name: "The week", level: 1 }).waitFor();
 }
 
-/** A part of the page by its title. */
-function part(page: Page, title: string): Locator {
-  return page.getByRole("region", { name: title, exact: true });
-}
-
-async function fill(field: Locator, text: string): Promise<void> {
-  await field.fill(text);
-  await field.press("Tab");
-}
-
 async function workedOut(page: Page): Promise<void> {
   await page.getByText("All worked out.").first().waitFor({ timeout: 60_000 });
-}
-
-async function faults(page: Page): Promise<readonly string[]> {
-  const seen = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-    .analyze();
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...seen.violations.map((it) => `${it.id}: ${it.nodes.map((node) => node.target.join(" ")).join(", ")}`),
-    ...(spill > 0 ? [`${spill} px too wide`] : []),
-  ];
 }
 
 const strange = /NaN|undefined|Infinity|null|\[object/;
@@ -89,7 +69,7 @@ test("what if: a class is dropped, a cap is changed, both stand beside the prese
   await fill(page.getByRole("textbox", { name: "Classes a week at most" }), "5");
   await bar.getByText(/without Lunch at the mill; 5 classes a week at most/).waitFor();
   await whatIf.getByRole("row", { name: /^Classes a week 7 5 −2/ }).waitFor();
-  expect(await faults(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await bar.getByRole("button", { name: "Take it back" }).click();
   await page.getByRole("button", { name: /^What if: try changes/ }).waitFor();
   expect(await page.getByRole("textbox", { name: "Classes a week at most" }).inputValue()).toBe("7");
@@ -138,7 +118,7 @@ test("on a phone a class, its place and its way are entered once, and slips are 
   await part(page, "The best week")
     .getByText(/School staff, 15:45 to 16:45, Ferry Lane School/)
     .waitFor();
-  expect(await faults(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
 
   await fill(page.getByRole("textbox", { name: "Classes a week at most" }), "0");
   await page.getByText("A cap of 0 classes a week leaves no week to plan.").first().waitFor();
@@ -167,7 +147,7 @@ test("on a phone a class, its place and its way are entered once, and slips are 
     .getByText(/^No week can keep to these together: /)
     .first()
     .waitFor();
-  expect(await faults(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await fill(page.getByRole("textbox", { name: "Days without a class at least" }), "1");
   await part(page, "The best week")
     .getByText(/^The best week earns/)
@@ -192,14 +172,14 @@ test("a practice with nothing says what to begin with; one in dollars tells the 
   const days = page.getByRole("list", { name: "The week day by day" });
   await days.getByText(/Monday after work, 5:45 pm to 7:00 pm/).waitFor();
   await page.getByText(/^The best week earns \$/).waitFor();
-  expect(await faults(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.evaluate(async () => {
     const body = JSON.stringify({ action: "action-bare-week", id: "bare-week", start: "empty" });
     await fetch("/api/practices", { method: "POST", headers: { "content-type": "application/json" }, body });
   });
   await page.goto(`${story.server.address}/practice/bare-week/week`);
   await page.getByText("There is nothing yet that could be taught.").waitFor();
-  expect(await faults(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.getByRole("button", { name: "Add what else you could teach" }).click();
   await page.getByText(/^No class of these leaves anything/).waitFor();
   const pays = page.getByRole("textbox", { name: "It pays, before travel" });

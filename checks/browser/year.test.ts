@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { freshPage, phone, wide, wordsOn } from "./chromium.ts";
+import { faultsOf } from "./page-faults.ts";
 import { storyServer } from "./story-server.ts";
 
 const story = storyServer();
@@ -19,17 +19,6 @@ async function openYear(page: Page, demo = "Open Marlsford, in pounds"): Promise
 
 function allDay(title: string, day: string): readonly string[] {
   return ["BEGIN:VEVENT", `UID:${day}`, `SUMMARY:${title}`, `DTSTART;VALUE=DATE:${day}`, "END:VEVENT"];
-}
-
-async function faults(page: Page): Promise<readonly string[]> {
-  const seen = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-    .analyze();
-  const spill = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...seen.violations.map((it) => `${it.id}: ${it.nodes.map((node) => node.target.join(" ")).join(", ")}`),
-    ...(spill > 0 ? [`${spill} px too wide`] : []),
-  ];
 }
 
 test("a pasted list, time off and a hall's own calendar take dates, and each says why", async () => {
@@ -72,7 +61,7 @@ test("a pasted list, time off and a hall's own calendar take dates, and each say
     .first()
     .click();
   expect(await wordsOn(page)).not.toMatch(/NaN|undefined|\[object/);
-  expect([await faults(page), errors]).toEqual([[], []]);
+  expect([await faultsOf(page), errors]).toEqual([[], []]);
   await context.close();
 });
 
@@ -136,6 +125,6 @@ test("on a phone the year of Cedar Fork reads in its own order of dates, with Am
   expect(await told.count()).toBe(0);
   await list.press("Tab");
   await told.waitFor();
-  expect([await faults(page), errors]).toEqual([[], []]);
+  expect([await faultsOf(page), errors]).toEqual([[], []]);
   await context.close();
 });
