@@ -246,7 +246,7 @@ for (const [name, options] of [
     const record = await recordOf(story.server.address, practice);
     await record.aPersonWithPass("p-axe", "tuesday-evening");
     await page.reload();
-    await page.getByText("Passes that run out soon").waitFor();
+    await page.getByRole("heading", { name: "Passes that run out soon" }).waitFor();
     await page.getByRole("link", { name: "Perran Oakley-Thirsk" }).first().waitFor();
     expect(await faultsOf(page)).toEqual([]);
     await page.getByRole("link", { name: "Perran Oakley-Thirsk" }).first().click();

@@ -21,8 +21,8 @@ export function PeoplePage() {
         <PageTitle tab={`People of ${practice.name}`}>People</PageTitle>
         {people.data !== undefined && count === 0 ? (
           <p className="answer">
-            Nobody is written down yet. Whoever is written down here, or lets herself in at the door as a
-            walk-in, stands in this list.
+            Nobody is written down yet. Whoever is written down here, or comes to the door as a walk-in,
+            stands in this list.
           </p>
         ) : null}
         <p className="row">
@@ -31,13 +31,18 @@ export function PeoplePage() {
           </Link>
           <span className="small soft">From a list of visits, which stays on this device.</span>
         </p>
+        {count === 0 ? null : (
+          <p className="contents">
+            <a href="#soon">Passes that run out soon</a>
+          </p>
+        )}
       </div>
       {people.isError ? <NotRead error={people.error} again={people.refetch} /> : null}
       {people.isPending ? <output>Reading who is there …</output> : null}
-      {count === 0 ? null : <PeopleList practiceId={id} practice={practice} people={people.data ?? []} />}
       {people.isPending ? null : (
         <NewPerson practiceId={id} locale={practice.locale} people={people.data ?? []} />
       )}
+      {count === 0 ? null : <PeopleList practiceId={id} practice={practice} people={people.data ?? []} />}
       <SoonList practiceId={id} practice={practice} classes={classes} people={people.data ?? []} />
     </>
   );
