@@ -59,10 +59,8 @@ test("what was paid for the date alone is kept for another date where she says s
   expect(followsSentences(listed, writer, "keep").at(-1)).toBe(
     "2 paid for this date: 20.00 GBP stays with you for another date.",
   );
-  const to = (drafts: ReturnType<typeof followsDrafts>) =>
-    drafts.find(({ person }) => person === "s-0")?.text;
-  expect(to(followsDrafts(listed, "weather", writer))).toContain("Your 10.00 GBP comes back in cash.");
-  expect(to(followsDrafts(listed, "weather", writer, "keep"))).toContain(
+  expect(toSid(followsDrafts(listed, "weather", writer))).toContain("Your 10.00 GBP comes back in cash.");
+  expect(toSid(followsDrafts(listed, "weather", writer, "keep"))).toContain(
     "Your 10.00 GBP stays good for another date",
   );
   const told = await record.must({
@@ -164,6 +162,10 @@ test("who booked after the list was read stops it, and it is done once only", as
   await record.must({ ...cancel, seen: [...SEEN, "pl-late"] });
   expect(codes(await record.do({ ...cancel, seen: [] }))).toEqual(["session-cancelled"]);
 });
+
+function toSid(drafts: ReturnType<typeof followsDrafts>) {
+  return drafts.find(({ person }) => person === "s-0")?.text;
+}
 
 const NOW = "2026-04-25T10:00:00Z";
 const NINE = Array.from({ length: 9 }, (_, number) => number);

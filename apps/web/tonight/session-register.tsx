@@ -62,7 +62,7 @@ export function SessionRegister({ hall, title, ...given }: Props) {
           </p>
         </div>
         <RegisterList rows={rows} mark={marks.mark} more={more} />
-        <Aside here={here} rows={rows} />
+        <Aside here={here} rows={rows} more={more} />
         <p className="small soft">{postedWords(session)}</p>
         <p className="row">
           <button type="button" className="button reach" onClick={() => setOver("book")}>
@@ -102,10 +102,11 @@ function postedWords({ posted, capacity }: SessionState): string {
     : `The hall’s own number is ${posted} people, you and helpers among them.`;
 }
 
-type AsideProps = { readonly here: RegisterHere; readonly rows: readonly RegisterRow[] };
+type RowsProps = { readonly here: RegisterHere; readonly rows: readonly RegisterRow[] };
+type AsideProps = RowsProps & { readonly more: (place: string) => void };
 
-/** Whoever is beside the register: given up, or let in when no mat was left. */
-function Aside({ here, rows }: AsideProps) {
+/** Whoever is beside the register: given up, with money that may have to go back or come in, or let in when no mat was left. */
+function Aside({ here, rows, more }: AsideProps) {
   const { session, writer, record } = here;
   const gone = rows.filter(({ place }) => place.state.startsWith("given up"));
   return (
@@ -122,6 +123,13 @@ function Aside({ here, rows }: AsideProps) {
       {gone.length > 0 ? (
         <p className="small">Given up: {gone.map((row) => goneWords(row, here)).join("; ")}.</p>
       ) : null}
+      {gone
+        .filter((row) => paidFor(row.place) > 0 || row.owes > 0)
+        .map(({ place, name }) => (
+          <button key={place.id} type="button" className="button reach" onClick={() => more(place.id)}>
+            The money of {name}
+          </button>
+        ))}
     </>
   );
 }
@@ -134,7 +142,7 @@ function goneWords({ name, place }: RegisterRow, { session, writer }: RegisterHe
   return `${name} (${when}${back})`;
 }
 
-type OverProps = AsideProps & { readonly over: Over; readonly close: () => void };
+type OverProps = RowsProps & { readonly over: Over; readonly close: () => void };
 
 function OverRegister({ here, rows, over, close }: OverProps) {
   if (over === null) return null;
