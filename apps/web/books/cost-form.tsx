@@ -1,14 +1,14 @@
 import { idFromName } from "#app/actions";
 import { costWords } from "#app/views";
 import type { CostHeading } from "#core/books";
-import { type MeansOfPaying, meansOfPaying } from "#core/roll";
+import type { MeansOfPaying } from "#core/roll";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { WordsField } from "../fields/words-field.tsx";
-import { MeansField } from "../people/means-field.tsx";
 import { peopleQuery } from "../people/record-reads.ts";
 import { EntryForm, type FormAt } from "./entry-form.tsx";
+import { PAID_FROM, PlaceOfMoney } from "./place-of-money.tsx";
 
 const headings: readonly CostHeading[] = [
   "hall",
@@ -84,7 +84,14 @@ export function CostForm({ at, doing }: FormAt) {
         choices={hows}
         onChange={(chosen) => setHow(hows.find(({ value }) => value === chosen)?.value ?? "bought")}
       />
-      {how === "due" ? null : <MeansField label="How" value={by} means={meansOfPaying} put={setBy} />}
+      {how === "due" ? null : (
+        <PlaceOfMoney
+          label={how === "bought" ? "Paid out of" : "Back into"}
+          value={by}
+          places={PAID_FROM}
+          put={setBy}
+        />
+      )}
     </EntryForm>
   );
 }

@@ -36,6 +36,7 @@ export function DuePart({ input, at }: Props) {
                   currency={currency}
                   today={at.today}
                   usual="bank"
+                  out
                   dated
                   busy={doing.busy}
                   settle={({ amount, by, on }) => {

@@ -8,6 +8,9 @@ type Props = {
   readonly put: (value: MeansOfPaying) => void;
 };
 
+/** What she pays comes out of the box or the bank. */
+export const PAID_FROM: readonly MeansOfPaying[] = ["bank", "cash"];
+
 const words: Readonly<Record<MeansOfPaying, string>> = {
   cash: "the cash box",
   card: "card payments on their way",

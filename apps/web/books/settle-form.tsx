@@ -5,6 +5,7 @@ import { DateField } from "../fields/date-field.tsx";
 import { MoneyField } from "../fields/money-field.tsx";
 import { coinsOf, textOfCoins } from "../people/coins.ts";
 import { MeansField } from "../people/means-field.tsx";
+import { PAID_FROM, PlaceOfMoney } from "./place-of-money.tsx";
 import { useOwnForm } from "../people/use-own-form.ts";
 
 export type Settled = {
@@ -19,6 +20,8 @@ export type SettleProps = {
   readonly currency: string;
   readonly today: string;
   readonly usual: MeansOfPaying;
+  /** whether she pays it, or it is paid to her */
+  readonly out?: boolean;
   /** false where the record dates a payment by the moment it is written down */
   readonly dated: boolean;
   readonly busy: boolean;
@@ -38,6 +41,7 @@ export function SettleForm({
   busy,
   settle,
   letGo,
+  out = false,
 }: SettleProps) {
   const [text, setText] = useState(() => textOfCoins(amount, currency));
   const [by, setBy] = useState<MeansOfPaying>(usual);
@@ -54,7 +58,11 @@ export function SettleForm({
     <FormOf form={form}>
       <form className="stack-close measure holds-fields" noValidate aria-label={label} onSubmit={submit}>
         <MoneyField path="settle" label="Paid now" value={text} put={setText} />
-        <MeansField label="How it is paid" value={by} means={meansOfPaying} put={setBy} />
+        {out ? (
+          <PlaceOfMoney label="Paid out of" value={by} places={PAID_FROM} put={setBy} />
+        ) : (
+          <MeansField label="How it is paid" value={by} means={meansOfPaying} put={setBy} />
+        )}
         {dated ? <DateField label="Paid on" value={on} put={setOn} /> : null}
         <p className="field-problem books-slip" aria-live="polite">
           {tooMuch ? `No more than ${textOfCoins(amount, currency)} is unpaid. Write that or less.` : ""}
