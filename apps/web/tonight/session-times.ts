@@ -21,6 +21,15 @@ export function clockOf(starts: string, zone: string, writer: Writer): string {
   return writer.time(time.toString({ smallestUnit: "minute" }));
 }
 
+/** The day and the time of an instant by the clock of the hall, as the fields of a form have them. */
+export function dayClock(instant: string, zone: string): { readonly day: string; readonly clock: string } {
+  const there = Temporal.Instant.from(instant).toZonedDateTimeISO(zone);
+  return {
+    day: there.toPlainDate().toString(),
+    clock: there.toPlainTime().toString({ smallestUnit: "minute" }),
+  };
+}
+
 /** "at 18:30" on the day itself, "on Tuesday 1 December 2026 at 18:30" on any other. */
 export function whenWords(starts: string, zone: string, now: string, writer: Writer): string {
   const day = (instant: string) =>

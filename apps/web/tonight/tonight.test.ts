@@ -10,7 +10,7 @@ import { countSentence, headsExpected } from "./heads-expected.ts";
 import { howChoices } from "./how-choices.ts";
 import { pickTonight, upcoming } from "./pick-tonight.ts";
 import { registerRows } from "./register-rows.ts";
-import { startsAt } from "./session-times.ts";
+import { dayClock, startsAt } from "./session-times.ts";
 import { cashCount, takingsOf, totalOf } from "./takings.ts";
 import { markedSentence, tonightSentence } from "./tonight-sentence.ts";
 import { minorTyped } from "./amount-box.tsx";
@@ -98,6 +98,8 @@ test("the same clock is another instant after the clocks changed", () => {
   expect(startsAt("2026-10-20", "18:30", "Europe/London")).toBe("2026-10-20T17:30:00Z");
   expect(startsAt("2026-10-27", "18:30", "Europe/London")).toBe("2026-10-27T18:30:00Z");
   expect(startsAt("2026-10-27", "half six", "Europe/London")).toBeNull();
+  // and back, by the clock of the hall: 19:30 UTC is 13:30 in Chicago in November
+  expect(dayClock("2026-11-25T19:30:12Z", "America/Chicago")).toEqual({ day: "2026-11-25", clock: "13:30" });
 });
 
 test("an amount is read as typed, with or without its sign", () => {

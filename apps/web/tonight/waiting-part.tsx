@@ -1,5 +1,5 @@
 import { momentWords } from "#core/notice";
-import type { Waiting } from "#core/roll";
+import { freeMats, type Waiting } from "#core/roll";
 import { word } from "#core/words";
 import { useState } from "react";
 import { BigChoice } from "./big-choice.tsx";
@@ -65,7 +65,10 @@ export function WaitingPart({ here }: { readonly here: RegisterHere }) {
 
 function offerWords({ offer }: Waiting, { session, writer }: RegisterHere): string {
   if (offer === null) return "waits; nothing offered yet.";
-  if (offer.until === null) return "may have a mat; the first to reply has it.";
+  if (offer.until === null)
+    return freeMats(session) < 1
+      ? "was asked; another replied first, and the turn is kept."
+      : "may have a mat; the first to reply has it.";
   return `offered a mat, to answer by ${momentWords(offer.until, session.zone, writer)}.`;
 }
 

@@ -3,8 +3,10 @@ import { useState } from "react";
 import type { AccidentFacts } from "#core/roll";
 import { newId } from "../api/new-id.ts";
 import { ChoiceField } from "../fields/choice-field.tsx";
+import { DateField } from "../fields/date-field.tsx";
 import { TickField } from "../fields/tick-field.tsx";
 import { WordsField } from "../fields/words-field.tsx";
+import { dayClock, startsAt } from "../tonight/session-times.ts";
 import type { WrongHere } from "./wrong-here.ts";
 
 const bands: readonly AccidentFacts["ageBand"][] = [
@@ -34,10 +36,15 @@ const questions = [
 export function AccidentPart({ here }: { readonly here: WrongHere }) {
   const [id, setId] = useState(newId);
   const [facts, setFacts] = useState(() => startOf(here));
+  const [when, setWhen] = useState(() => dayClock(here.now, here.session.zone));
+  const at = startsAt(when.day, when.clock, here.session.zone);
+  const ahead = at === null || Date.parse(at) > Date.parse(here.now) + 60_000;
   const put = (part: Partial<AccidentFacts>) => setFacts((before) => ({ ...before, ...part }));
   const missing = [facts.person, facts.happened].some((it) => it.trim() === "");
   const write = () => {
-    const done = here.run({ kind: "write accident", accident: id, facts }, "Write down an accident");
+    if (at === null) return;
+    const all = { ...facts, at };
+    const done = here.run({ kind: "write accident", accident: id, facts: all }, "Write down an accident");
     if (done) setId(newId());
   };
   return (
@@ -48,6 +55,18 @@ export function AccidentPart({ here }: { readonly here: WrongHere }) {
         neck are never for a teacher to judge. Then write down the facts, today.
       </p>
       <div className="fields">
+        <DateField
+          label="Day on which it happened"
+          value={when.day}
+          put={(day) => setWhen({ ...when, day })}
+          problem={ahead ? "That is still to come. Write when it happened." : null}
+        />
+        <DateField
+          label="About what time"
+          type="time"
+          value={when.clock}
+          put={(clock) => setWhen({ ...when, clock })}
+        />
         {questions.map(([name, label, help]) => (
           <WordsField
             key={name}
@@ -75,7 +94,12 @@ export function AccidentPart({ here }: { readonly here: WrongHere }) {
         long as the insurer and the law ask. Whether it has to be reported to an authority is theirs to say.
       </p>
       <p>
-        <button type="button" className="button button-main reach" disabled={missing} onClick={write}>
+        <button
+          type="button"
+          className="button button-main reach"
+          disabled={missing || ahead}
+          onClick={write}
+        >
           Write it down and lock it
         </button>
         {missing ? <span className="small soft"> Who was hurt and what happened are needed.</span> : null}

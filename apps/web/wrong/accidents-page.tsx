@@ -1,5 +1,5 @@
 import "../tonight/tonight.css";
-import { useParams } from "@tanstack/react-router";
+import { Link, useParams } from "@tanstack/react-router";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import type { KeptStream } from "#app/ports";
@@ -48,6 +48,11 @@ export function AccidentsPage() {
           again={() => void refetch()}
         />
       ) : null}
+      <p className="no-print">
+        <Link to="/practice/$practice/tonight" params={{ practice }} className="reach-link">
+          Back to tonight
+        </Link>
+      </p>
     </>
   );
 }

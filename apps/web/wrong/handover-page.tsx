@@ -1,11 +1,12 @@
 import "../tonight/tonight.css";
-import { useParams } from "@tanstack/react-router";
+import { Link, useParams } from "@tanstack/react-router";
 import { takesMat } from "#core/roll";
 import { usePractice } from "../drafts/use-practice.ts";
 import { PageTitle } from "../parts/page-title.tsx";
 import { useRecord } from "../record/use-record.ts";
 import { useRun, useWriter } from "../tonight/register-here.ts";
 import { registerRows } from "../tonight/register-rows.ts";
+import { clockOf } from "../tonight/session-times.ts";
 import { useNow } from "../tonight/use-now.ts";
 import { useSessionLook } from "./use-session-look.ts";
 import { wrongHere, type WrongHere } from "./wrong-here.ts";
@@ -48,7 +49,8 @@ function Handover({ here, teacher }: Props) {
   return (
     <section className="part" aria-label="Handover sheet">
       <p className="answer">
-        {session.name}, {writer.day(session.date)}, {session.minutes} minutes
+        {session.name}, {writer.day(session.date)} at {clockOf(session.starts, session.zone, writer)},{" "}
+        {session.minutes} minutes
         {hall === undefined ? "" : `, ${hall.name}`}.
       </p>
       <dl>
@@ -78,8 +80,10 @@ function Handover({ here, teacher }: Props) {
         <dd>
           Ask quietly before the class whether there is something you should know; they tell you themselves.
         </dd>
+        <dt>Where</dt>
+        <dd>{hall === undefined ? "________" : [hall.name, hall.address].filter(Boolean).join(", ")}</dd>
         <dt>Key, lights, heating</dt>
-        <dd>________</dd>
+        <dd>{hall?.notes === undefined || hall.notes === "" ? "________" : hall.notes}</dd>
         <dt>If something happens</dt>
         <dd>Emergency services first. Then ring {teacher}: ________</dd>
       </dl>
@@ -109,6 +113,15 @@ function Handover({ here, teacher }: Props) {
         <button type="button" className="button button-main reach" onClick={() => print()}>
           Print this sheet
         </button>
+      </p>
+      <p className="no-print">
+        <Link
+          to="/practice/$practice/sessions/$id"
+          params={{ practice: here.practiceId, id }}
+          className="reach-link"
+        >
+          Back to the register
+        </Link>
       </p>
     </section>
   );

@@ -24,7 +24,7 @@ export function MergePart({ here }: { readonly here: WrongHere }) {
     <div className="stack">
       <h2>Come together with another session</h2>
       <ChoiceField
-        label={`The ${coming} who have a place come to`}
+        label={coming === 1 ? "The one who has a place comes to" : `The ${coming} who have a place come to`}
         value={chosen}
         choices={[
           { value: "", label: "choose" },

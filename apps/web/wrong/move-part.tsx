@@ -1,4 +1,4 @@
-import { takesMat } from "#core/roll";
+import { type CancelReason, takesMat } from "#core/roll";
 import { useState } from "react";
 import { ChoiceField } from "../fields/choice-field.tsx";
 import { DateField } from "../fields/date-field.tsx";
@@ -9,22 +9,24 @@ import type { WrongHere } from "./wrong-here.ts";
 
 type Props = {
   readonly here: WrongHere;
+  readonly why: CancelReason;
   readonly halls: readonly { readonly id: string; readonly name: string }[];
 };
 
 /** The session goes to another day, time or hall, with everybody in it. */
-export function MovePart({ here, halls }: Props) {
-  const { id, session, document, run, writer } = here;
+export function MovePart({ here, why, halls }: Props) {
+  const { id, session, document, run, writer, now } = here;
   const [date, setDate] = useState(session.date);
   const [time, setTime] = useState(document?.start ?? "19:00");
   const [hall, setHall] = useState(session.hall ?? "");
   const [mats, setMats] = useState(String(session.capacity));
   const capacity = countTyped(mats);
   const starts = startsAt(date, time, session.zone);
+  const gone = starts !== null && Date.parse(starts) <= Date.parse(now);
   const taken = session.places.filter(takesMat).length;
   if (session.cancelled !== null || session.closed) return null;
   const move = () => {
-    if (starts === null || capacity === null) return;
+    if (starts === null || gone || capacity === null) return;
     run(
       {
         kind: "move session",
@@ -33,7 +35,7 @@ export function MovePart({ here, halls }: Props) {
         starts,
         hall: hall === "" ? null : hall,
         capacity,
-        why: "hall shut",
+        why,
       },
       `${session.name} moves to ${writer.day(date)}`,
     );
@@ -43,10 +45,15 @@ export function MovePart({ here, halls }: Props) {
       <p>
         {taken === 0
           ? "Nobody has a place yet."
-          : `${taken} have a place and keep it; tell them, and let whoever cannot come give it up kindly.`}
+          : `${taken === 1 ? "1 has a place and keeps it" : `${taken} have a place and keep it`}; tell them, and let whoever cannot come give it up kindly.`}
       </p>
       <div className="fields">
-        <DateField label="Day" value={date} put={setDate} />
+        <DateField
+          label="Day"
+          value={date}
+          put={setDate}
+          problem={gone ? "That time is gone by. Choose one that is still to come." : null}
+        />
         <DateField label="Begins" type="time" value={time} put={setTime} />
         <ChoiceField
           label="Hall"
@@ -63,7 +70,7 @@ export function MovePart({ here, halls }: Props) {
         <button
           type="button"
           className="button reach"
-          disabled={starts === null || capacity === null}
+          disabled={starts === null || gone || capacity === null}
           onClick={move}
         >
           Move it

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { usePractice } from "../drafts/use-practice.ts";
 import { PageTitle } from "../parts/page-title.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
+import { Show } from "../parts/show.tsx";
 import { useRecord } from "../record/use-record.ts";
 import { BigChoice } from "../tonight/big-choice.tsx";
 import { RecordLine } from "../tonight/record-line.tsx";
@@ -96,8 +97,14 @@ function WhatIsWrong({ here, halls }: WhatProps) {
         {what === "hurt" ? <AccidentPart here={here} /> : null}
         {what === null || what === "hurt" ? null : (
           <>
-            <CancelPart key={what} here={here} why={what} />
-            <MovePart here={here} halls={halls} />
+            {what === "teacher" && here.session.cover !== null && here.session.cancelled === null ? (
+              <Show summary="Or cancel it all the same">
+                <CancelPart key={what} here={here} why={what} />
+              </Show>
+            ) : (
+              <CancelPart key={what} here={here} why={what} />
+            )}
+            <MovePart here={here} why={what} halls={halls} />
           </>
         )}
       </div>
