@@ -1,3 +1,4 @@
+import { word } from "#core/words";
 import { Show } from "../parts/show.tsx";
 import { DoneWords } from "../people/done-words.tsx";
 import { useDoing } from "../people/use-doing.ts";
@@ -16,7 +17,7 @@ export function WritePart({ at }: { readonly at: BooksAt }) {
         Write into the books
       </h2>
       <p>Places and passes come in from the register and from People. The rest is written here.</p>
-      <Show summary="A cost: a hall, cover, travel and the like">
+      <Show summary={`A cost: a hall, ${word("cover", at.practice.locale)}, travel and the like`}>
         <CostForm at={at} doing={doing} />
       </Show>
       <Show summary="Work that is paid by invoice, like a class for a studio">

@@ -1,6 +1,6 @@
 import { timeWords } from "#app/views";
 import type { WeekPlan } from "#core/week";
-import type { Locale } from "#core/words";
+import { type Locale, word } from "#core/words";
 import { useRef, useState } from "react";
 import { newId } from "../api/new-id.ts";
 import { useDropTyped } from "../fields/form.tsx";
@@ -37,7 +37,8 @@ export function OtherList({ plan, change, places, locale, amount }: Props) {
     <fieldset className="fields">
       <legend>What else you could teach</legend>
       <p className="small soft">
-        Studio, gym, cover, private and company classes: what each pays, when, where and how often a year.
+        Studio, gym, {word("cover", locale)}, private and company classes: what each pays, when, where and how
+        often a year.
       </p>
       {plan.candidates.map((one) => (
         <div key={one.id} className="rows-one">
