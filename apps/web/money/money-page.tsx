@@ -25,6 +25,11 @@ export function MoneyPage() {
           </Link>{" "}
           come from their sheets.
         </p>
+        <p>
+          <Link to="/practice/$practice/books" params={{ practice: id }}>
+            The books: what came in, what was earned, who owes what
+          </Link>
+        </p>
       </div>
       <MoneySheet
         practiceId={id}
