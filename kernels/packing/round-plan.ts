@@ -3,6 +3,7 @@ import { areaBound } from "./area-bound.ts";
 import type { ArrangedPlan } from "./arranged-plan.ts";
 import { mustBeSound } from "./must-be-sound.ts";
 import type { Floor, Gaps, Piece, Placed } from "./packing-types.ts";
+import { ringBound } from "./ring-bound.ts";
 import { ringHolds, ringOfAngles } from "./ring-of-angles.ts";
 import { standsFree } from "./stands-free.ts";
 
@@ -20,8 +21,8 @@ const LOOKS = 720;
  * Rings around a centre, everyone with feet towards it, each as near to the next as the gaps allow. Of all rings whose
  * radii are whole centimetres from `least` on and whose rectangles lie at half degrees from a first one, the most:
  * rings are kept apart by the circle through the far corners of the inner one, so that each may start anywhere.
- * That is not all there could be: the bound is the area's, and proven only where it is met. Lengths in
- * millimetres. Throws on sizes that are none.
+ * That is not all there could be: the bound is `ringBound`, of every way to point rectangles at the centre, and proven
+ * only where it is met. Lengths in millimetres. Throws on sizes that are none.
  */
 export function roundPlan(floor: Floor, piece: Piece, gaps: Gaps, centre: Point, least: number): RoundPlan {
   mustBeSound(piece, gaps);
@@ -34,7 +35,8 @@ export function roundPlan(floor: Floor, piece: Piece, gaps: Gaps, centre: Point,
     angles.map((angle) => placedAt(piece, centre, radius, angle)),
   );
   const count = chosen.reduce((sum, ring) => sum + ring.angles.length, 0);
-  const bound = Math.max(count, areaBound(floor, piece, gaps));
+  const most = Math.min(areaBound(floor, piece, gaps), ringBound(floor, piece, gaps, centre, least));
+  const bound = Math.max(count, most);
   const direction = lines[0]?.[0]?.angle ?? 0;
   return {
     direction,

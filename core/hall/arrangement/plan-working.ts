@@ -37,7 +37,7 @@ function triedSentences(hall: Hall, plan: ArrangedMatPlan, said: Said): readonly
     case "round":
       return [
         "Tried: rings on whole centimetres around this centre, with mats at every half degree. Another centre may hold more.",
-        "The bound is that of the area alone, which no ring comes near: it says little.",
+        "The bound is for this centre and for mats at any angle and distance, each pointing at it: so many circles around it that every mat crosses one, and no more mats on a circle than its open part is long.",
       ];
     case "most":
       return [
