@@ -98,6 +98,7 @@ test("a lost voice: covering is weighed, an uninsured name is refused, and the h
   await page.getByText("Booked: 13").waitFor();
   const sheet = await wordsOn(page);
   expect(sheet).toContain("Maren Oxley, for £35.00 in place of Oriel Tamsett");
+  expect(sheet).toMatch(/ at \d\d:\d\d, \d+ minutes/);
   expect(sheet).toContain("Ana One • speak first");
   expect(sheet).not.toContain("knee");
   expect(await ahead.everything()).not.toContain("knee");
@@ -117,11 +118,19 @@ test("somebody hurt is written down once, locked, and added to in the accident b
   await page.getByRole("textbox", { name: "Who was hurt" }).fill("Ana One");
   await page.getByRole("textbox", { name: "What happened" }).fill("Slipped on a wet board by the door.");
   expect(await faultsOf(page)).toEqual([]);
-  await lock.tap();
+  await page.getByLabel("Day on which it happened").fill("2199-01-01");
+  await page.getByText("That is still to come. Write when it happened.").waitFor();
+  expect(await lock.isDisabled()).toBe(true);
+  await page.getByLabel("Day on which it happened").fill("2026-01-09");
+  await page.getByLabel("About what time").fill("18:50");
+  // a second tap finds an empty form
+  await lock.dblclick();
   await page.getByText("Written down and locked.").waitFor();
   await page.getByText("All kept.").waitFor({ state: "attached" });
   await page.getByRole("link", { name: "The accident book" }).tap();
   await page.getByText("Slipped on a wet board by the door.").waitFor();
+  await page.getByRole("heading", { name: "Friday 9 January 2026 at 18:50" }).waitFor();
+  expect(await page.getByRole("region", { name: /^Accident of/ }).count()).toBe(1);
   await page.getByRole("textbox", { name: "Add to it" }).fill("The hall was told.");
   await page.getByRole("button", { name: "Add this" }).tap();
   await page.locator("dd", { hasText: "The hall was told." }).waitFor();

@@ -45,7 +45,10 @@ export function AccidentPart({ here }: { readonly here: WrongHere }) {
     if (at === null) return;
     const all = { ...facts, at };
     const done = here.run({ kind: "write accident", accident: id, facts: all }, "Write down an accident");
-    if (done) setId(newId());
+    if (!done) return;
+    // an empty form, so that a second tap cannot lock the same accident twice
+    setId(newId());
+    setFacts(startOf(here));
   };
   return (
     <div className="stack">

@@ -102,7 +102,7 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
 }
 
 function hallSentence({ writer, currency }: WrongHere, why: CancelReason, charged: number | null): string {
-  if (charged === null) return "What the hall charges cannot be read.";
+  if (charged === null) return "Write below what the hall charges: 0 where it is nothing.";
   if (charged > 0)
     return `The hall charges ${writer.money(charged, currency)}, which goes into the books as due.`;
   return why === "hall shut"
