@@ -47,6 +47,16 @@ export function followsSentences(
     ),
     ...line(nothingPaid.length, "with a place and nothing paid: told, and nothing is due"),
     ...line(waiting.length, `on the ${writer.word("waiting list")}: told, and taken off it`),
+    ...coverSentence(session, writer),
+  ];
+}
+
+/** A fee that was agreed is no consequence of the cancelling, so nothing takes it out of the books by itself. */
+function coverSentence({ cover, currency }: Follows["session"], writer: Writer): readonly string[] {
+  if (cover === null || cover.fee === 0) return [];
+  const who = writer.word("cover teacher");
+  return [
+    `The ${who} is told too; the fee of ${writer.money(cover.fee, currency)} stays in the books as due until you settle it.`,
   ];
 }
 

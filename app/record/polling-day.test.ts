@@ -76,6 +76,31 @@ test("what was paid for the date alone is kept for another date where she says s
   expect(balance(await record.postings()).get("cash")).toBe(2000);
 });
 
+test("a fee agreed for cover is listed as still due before the session is cancelled", async () => {
+  const record = await booked();
+  await record.must({ kind: "meet person", person: "maren", contact: { name: "Maren" } });
+  await record.must({
+    kind: "may cover",
+    person: "maren",
+    insuredUntil: "2099-01-01",
+    styles: "slow",
+    fee: 3500,
+  });
+  await record.must({ kind: "cover session", session: ID, person: "maren", fee: 3500, hallAgrees: true });
+  const told = await record.must({
+    kind: "cancel session",
+    session: ID,
+    why: "weather",
+    teachingDates: DATES,
+    seen: SEEN,
+  });
+  expect(told.says.at(-1)).toBe(
+    "The cover teacher is told too; the fee of 35.00 GBP stays in the books as due until you settle it.",
+  );
+  // due to her: 35.00
+  expect(balance(await record.postings()).get("due:cover:maren")).toBe(-3500);
+});
+
 test("a place taken when its notice is over says so, and names no moment that is still to come", async () => {
   const record = await booked();
   // the class begins on 7 May at 17:30 UTC, so its 24 hours ended on 6 May at 18:30 in London

@@ -116,7 +116,7 @@ export const mayCover = doing({
     if (!person.ok) return person;
     const { insuredUntil, styles, fee } = asked;
     desk.tellPerson(asked.person, { kind: "may cover", insuredUntil, styles, fee });
-    return good({ says: ["Written down: may be asked to cover."] });
+    return good({ says: [`Written down: may be asked to ${desk.writer.word("cover")}.`] });
   },
 });
 

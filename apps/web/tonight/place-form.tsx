@@ -75,7 +75,7 @@ export function PlaceForm({ here, way, close }: Props) {
       <BigChoice label="How" value={chosen?.value ?? ""} choices={ways} put={setHow} />
       {(chosen?.price ?? 0) > 0 ? (
         <BigChoice
-          label={`${writer.money(chosen?.price ?? 0, session.currency)} paid by`}
+          label={`${writer.money(chosen?.price ?? 0, session.currency)} ${other === null ? "paid by" : "for the first of the two (the other pays apart), paid by"}`}
           value={paid}
           choices={paidBy}
           put={setPaid}

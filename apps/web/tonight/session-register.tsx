@@ -50,7 +50,9 @@ export function SessionRegister({ hall, title, ...given }: Props) {
       <div className="page-head tonight-head no-print">
         <PageTitle tab={`${title}: ${session.name}`}>{title}</PageTitle>
         <p className="answer">{tonightSentence({ ...here, hall })}</p>
-        {session.cover === null ? null : <p>{nameOf(record.look, session.cover.by)} teaches it.</p>}
+        {session.cover === null || session.cancelled !== null ? null : (
+          <p>{nameOf(record.look, session.cover.by)} teaches it.</p>
+        )}
       </div>
       <UnsettledPart record={record} />
       <section className="part register no-print" aria-labelledby="register">
