@@ -40,17 +40,19 @@ function MiddleField({ part, set, units }: FieldProps) {
   return (
     <fieldset className="fields">
       <legend>The middle between the two banks</legend>
-      <LengthField
-        label="How wide it is to be"
-        length={middleWidth ?? USUAL_MIDDLE}
-        units={units}
-        onSet={(width) => set({ ...part, middleWidth: width })}
-      />
-      {middleWidth !== undefined && (
-        <button type="button" className="link-button" onClick={() => set(usual)}>
-          As wide as usual, {formatLength(USUAL_MIDDLE, units)}
-        </button>
-      )}
+      <div className="row">
+        <LengthField
+          label="How wide it is to be"
+          length={middleWidth ?? USUAL_MIDDLE}
+          units={units}
+          onSet={(width) => set({ ...part, middleWidth: width })}
+        />
+        {middleWidth !== undefined && (
+          <button type="button" className="link-button" onClick={() => set(usual)}>
+            As wide as usual, {formatLength(USUAL_MIDDLE, units)}
+          </button>
+        )}
+      </div>
     </fieldset>
   );
 }
@@ -70,9 +72,18 @@ function CentreFields({
   return (
     <fieldset className="fields">
       <legend>The centre of the rings</legend>
-      {fields.map(([word, length, onSet]) => (
-        <LengthField key={word} label={word} length={Math.round(length)} signed units={units} onSet={onSet} />
-      ))}
+      <div className="row">
+        {fields.map(([word, length, onSet]) => (
+          <LengthField
+            key={word}
+            label={word}
+            length={Math.round(length)}
+            signed
+            units={units}
+            onSet={onSet}
+          />
+        ))}
+      </div>
       <p className="small soft">
         Measured on the drawing, as the things on the floor are; laid to whole centimetres from a wall.
         {ringCentre === undefined &&
