@@ -26,7 +26,7 @@ export function TakingsPart({ here }: { readonly here: RegisterHere }) {
           ? "What else came in on this day, like passes sold, is in the books and shown when there is signal."
           : `All of ${writer.day(session.date)} in the books, passes sold among it: ${money(totalOf(day))}, that is ${byMeans(day, money)}.`}
       </p>
-      <CashCount here={here} cash={(day ?? own).cash} />
+      <CashCount here={here} cash={(day ?? own).cash} whole={day !== null} />
     </section>
   );
 }
@@ -56,9 +56,14 @@ async function readPostings(practice: string, date: string): Promise<readonly Ke
   return read.success ? (read.data.postings as readonly KeptPosting[]) : null;
 }
 
-type CountProps = { readonly here: RegisterHere; readonly cash: number };
+type CountProps = {
+  readonly here: RegisterHere;
+  readonly cash: number;
+  /** whether that is all cash of the day; without signal only this class is known */
+  readonly whole: boolean;
+};
 
-function CashCount({ here, cash }: CountProps) {
+function CashCount({ here, cash, whole }: CountProps) {
   const { practiceId, session, writer } = here;
   const currency = currencyOf(session.currency);
   const key = `float/${practiceId}`;
@@ -83,6 +88,7 @@ function CashCount({ here, cash }: CountProps) {
       />
       <AmountBox label="Counted now" currency={currency} text={counted} put={setCounted} />
       <output>
+        {whole ? "" : "Of this class alone, without what else was paid in cash today: "}
         {inBox === null ? "" : countWords(inBox, cash, found, (it) => writer.money(it, currency))}
       </output>
     </div>
