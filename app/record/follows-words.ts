@@ -17,7 +17,7 @@ const BACK: Readonly<Record<MeansOfPaying, string>> = {
 };
 
 /** What becomes of what was paid for the date alone: it goes back, or it stays for another date. */
-export type Singles = "give back" | "keep";
+type Singles = "give back" | "keep";
 
 /** What follows, a line for each kind of consequence, for the teacher to read before it is done. */
 export function followsSentences(
