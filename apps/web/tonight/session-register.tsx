@@ -67,12 +67,16 @@ export function SessionRegister({ hall, title, ...given }: Props) {
         <Aside here={here} rows={rows} more={more} />
         <p className="small soft">{postedWords(session)}</p>
         <p className="row">
-          <button type="button" className="button reach" onClick={() => setOver("book")}>
-            Add a place
-          </button>
-          <button type="button" className="button reach" onClick={() => setOver("close")}>
-            Close the register
-          </button>
+          {session.cancelled === null ? (
+            <>
+              <button type="button" className="button reach" onClick={() => setOver("book")}>
+                Add a place
+              </button>
+              <button type="button" className="button reach" onClick={() => setOver("close")}>
+                Close the register
+              </button>
+            </>
+          ) : null}
           <button type="button" className="button reach" onClick={() => print()}>
             Print the register
           </button>
@@ -92,7 +96,9 @@ export function SessionRegister({ hall, title, ...given }: Props) {
         </p>
       </section>
       <PrintRegister here={here} rows={rows} hall={hall} />
-      <ReachBar said={here.said} last={marks.last} undo={marks.undo} open={setOver} />
+      {session.cancelled === null ? (
+        <ReachBar said={here.said} last={marks.last} undo={marks.undo} open={setOver} />
+      ) : null}
       <OverRegister here={here} rows={rows} over={over} close={() => setOver(null)} />
     </>
   );
