@@ -32,8 +32,8 @@ export function marlsfordHistory(): readonly PastAction[] {
 
 /** Two who may be asked to cover: of one the certificate was seen, the other's runs out soon. */
 const coverTeachers: readonly PastAction[] = [
-  ...coverTeacher("maren-oxley", "Maren Oxley", "2027-04-30", 3500),
-  ...coverTeacher("tobin-reyes", "Tobin Reyes", "2026-11-30", 3000),
+  ...coverTeacher("person-901", "Maren Oxley", "2027-04-30", 3500),
+  ...coverTeacher("person-902", "Tobin Reyes", "2026-11-30", 3000),
 ];
 
 function coverTeacher(
