@@ -66,6 +66,21 @@ test("polling day: one screen lists what follows for all fourteen, does it, and 
   await page.getByText("A notice for the door").click();
   const words = await wordsOn(page);
   expect(words).toContain("no class on");
+
+  // Jun prefers another date: the seventh instead of the first, with a place in it
+  await page.goto(`${story.server.address}/practice/${ahead.practice}/people/jun-ten`);
+  await page.getByText("Take one of its sessions on another date").click();
+  const [first = "", seventh = ""] = [ahead.dates[0], ahead.dates[6]].map(
+    (date) => `thursday-beginners.${date}`,
+  );
+  await page.getByRole("combobox", { name: "Instead of" }).selectOption(first);
+  await page.getByRole("combobox", { name: "On", exact: true }).selectOption(seventh);
+  await page.getByRole("button", { name: "Take it on the other date" }).tap();
+  await page.getByText("Swapped.", { exact: false }).first().waitFor();
+  await expect
+    .poll(async () => (await ahead.state("pass/block-jun-ten"))["promised"])
+    .toEqual([{ session: seventh, class: "thursday-beginners", on: ahead.dates[6] }]);
+  expect(await faultsOf(page)).toEqual([]);
   expect(errors).toEqual([]);
   await context.close();
 });

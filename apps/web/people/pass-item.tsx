@@ -11,6 +11,7 @@ import { PauseForm, ResumeForm } from "./pause-form.tsx";
 import { PayForm } from "./pay-form.tsx";
 import { RefundForm } from "./refund-form.tsx";
 import { RunOut } from "./run-out.tsx";
+import { SwapForm } from "./swap-form.tsx";
 import { todayHere } from "./today-here.ts";
 import { type Doing, useDoing } from "./use-doing.ts";
 import { usedWords } from "./used-words.ts";
@@ -80,6 +81,11 @@ function PassForms(it: PassAt) {
               <ExtendForm {...it} />
             </Show>
           ) : null}
+          {isPass ? null : (
+            <Show summary="Take one of its sessions on another date">
+              <SwapForm {...it} />
+            </Show>
+          )}
           <Show summary="Hand it on">
             <HandOnForm {...it} />
           </Show>

@@ -41,7 +41,9 @@ function pausedProblem(state: PassState, { on }: Meeting, writer: Writer): Probl
   return problem("pass-paused", "pass", says, "End the pause first; its use-by moves with it.");
 }
 
+/** A block is good for its sessions by name, also for one that was swapped to after its last day. */
 function runOutProblem(state: PassState, { on }: Meeting, writer: Writer): Problem | null {
+  if (state.form === "block" && state.expired === 0) return null;
   if (on <= state.useBy && state.expired === 0) return null;
   const says = `The last day of this pass ${state.expired > 0 ? "was" : "is"} ${writer.day(state.useBy)}.`;
   const next = "Take a single place, or give it a later use-by first if you want to be kind.";

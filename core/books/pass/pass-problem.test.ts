@@ -154,3 +154,12 @@ test("BOOKS-15 handing on, running out and coming back", () => {
   );
   expect(code(state, { kind: "returned", on: "2026-09-20", session: "s1", why: "mistake" })).toBe("may be");
 });
+
+test("BOOKS-15 a session that a block was swapped to after its last day is one of its sessions all the same", () => {
+  const later = { kind: "swapped", on: block.on, from: "s2", to: "s8" } as const;
+  const state = passAfter([block, later]);
+  const after = { kind: "promised", on: "2099-01-05", session: "s8", class: "tuesday" } as const;
+  expect(code(state, after)).toBe("may be");
+  expect(code(passAfter([block, later, after]), { ...after, kind: "used", why: "attended" })).toBe("may be");
+  expect(code(passAfter([sold]), { ...after, session: "s8" })).toBe("pass-past-use-by");
+});
