@@ -1,11 +1,10 @@
 import "./tonight.css";
 import { Link, useParams } from "@tanstack/react-router";
-import type { Problem } from "#core/words";
-import { useEffect, useState } from "react";
 import { usePractice } from "../drafts/use-practice.ts";
 import { PageTitle } from "../parts/page-title.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
-import { type RecordOpen, useRecord } from "../record/use-record.ts";
+import { useRecord } from "../record/use-record.ts";
+import { useSessionLook } from "../record/use-session-look.ts";
 import { RecordLine } from "./record-line.tsx";
 import { SessionRegister } from "./session-register.tsx";
 import { useNow } from "./use-now.ts";
@@ -17,8 +16,7 @@ export function SessionPage() {
   const { locale } = here.practice;
   const record = useRecord(practice, locale);
   const now = useNow();
-  const session = record.look.session(id);
-  const { looked, problems } = useLook(record, id, session !== undefined);
+  const { session, looked, problems } = useSessionLook(record, id);
   return (
     <>
       <RecordLine record={record} />
@@ -48,20 +46,4 @@ export function SessionPage() {
       </p>
     </>
   );
-}
-
-/** A date too far away to be on the device is asked of the server; the id of a session ends with its date. */
-function useLook({ keeper, ready, silent }: RecordOpen, id: string, known: boolean) {
-  const [looked, setLooked] = useState(false);
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  useEffect(() => {
-    if (known || (!ready && !silent)) return;
-    const lookUp = async () => {
-      const answer = await keeper.look(id.slice(-10));
-      setProblems(answer.ok ? [] : answer.problems);
-      setLooked(true);
-    };
-    void lookUp();
-  }, [keeper, id, known, ready, silent]);
-  return { looked, problems };
 }

@@ -8,7 +8,7 @@ import { useRun, useWriter } from "../tonight/register-here.ts";
 import { registerRows } from "../tonight/register-rows.ts";
 import { clockOf } from "../tonight/session-times.ts";
 import { useNow } from "../tonight/use-now.ts";
-import { useSessionLook } from "./use-session-look.ts";
+import { useSessionLook } from "../record/use-session-look.ts";
 import { wrongHere, type WrongHere } from "./wrong-here.ts";
 
 /** One sheet for whoever takes the class: the room, the people, the money rule. No word about anybody's health. */

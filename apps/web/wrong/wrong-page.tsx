@@ -16,7 +16,7 @@ import { CoverPart } from "./cover-part.tsx";
 import { MergePart } from "./merge-part.tsx";
 import { MovePart } from "./move-part.tsx";
 import { ThinPart } from "./thin-part.tsx";
-import { useSessionLook } from "./use-session-look.ts";
+import { useSessionLook } from "../record/use-session-look.ts";
 import { wrongHere, type WrongHere } from "./wrong-here.ts";
 
 /** One screen for what goes wrong: everything that follows is listed before it is done. */
