@@ -3,6 +3,7 @@ import type { Actor, RecordStore } from "#app/ports";
 import { type MadeAt, madeAt } from "#core/notice";
 import { bad, type Locale, problem, readDocument, type Result } from "#core/words";
 import type { Told } from "./doing.ts";
+import { instantSchema } from "./doings/ask-parts.ts";
 import { doAskSchema } from "./doings/index.ts";
 import { doJobs, type Job } from "./do-jobs.ts";
 import type { InTurn } from "./in-turn.ts";
@@ -49,11 +50,10 @@ export async function act(recorder: Recorder, order: ActOrder): Promise<Result<T
   return recorder.inTurn(practice, job, (jobs: readonly Job[]) => doJobs(recorder, practice, jobs));
 }
 
-const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?Z$/;
-
 function readMoment({ device }: ActOrder, arrived: string): Result<MadeAt> {
   const told = device ?? { made: arrived, sent: arrived };
-  if (![told.made, told.sent].every((it) => INSTANT.test(it))) return bad(timeUnreadable());
+  if (![told.made, told.sent].every((it) => instantSchema.safeParse(it).success))
+    return bad(timeUnreadable());
   const times = { deviceMade: told.made, deviceSent: told.sent, serverReceived: arrived };
   return { ok: true, value: madeAt(times) };
 }

@@ -1,8 +1,8 @@
+import { dateIn } from "#kernels/calendar";
 import type { KeptEvent, KeptStream, PersonExport, RecordStore } from "#app/ports";
 import { applyPassEvent, moneyKept, type PassEvent, type PassState } from "#core/books";
 import type { Paid, SessionEvent, SessionState } from "#core/roll";
 import { good, type Result, togetherInOrder } from "#core/words";
-import { dayOf } from "./day-of.ts";
 import { moneyTextOf } from "./money-text.ts";
 
 export type NamedSession = { readonly id: string; readonly session: SessionState };
@@ -50,7 +50,7 @@ function placePayments(session: SessionState, person: string, events: readonly K
     if (paid === null || paid.amount === 0) return [];
     const { name, currency, zone } = session;
     const amount = moneyTextOf(paid.amount, currency);
-    return [{ on: dayOf(made, zone), what: name, amount, currency, by: paid.by }];
+    return [{ on: dateIn(made, zone), what: name, amount, currency, by: paid.by }];
   });
 }
 

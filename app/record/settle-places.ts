@@ -1,3 +1,4 @@
+import { dateIn } from "#kernels/calendar";
 import {
   type Entry,
   type Heading,
@@ -10,7 +11,6 @@ import {
   undone,
 } from "#core/books";
 import { isCharged, type Paid, paidFor, type Place, type PlaceKind, type SessionState } from "#core/roll";
-import { dayOf } from "./day-of.ts";
 import type { Desk } from "./desk.ts";
 
 /**
@@ -76,7 +76,7 @@ function moneyOf(
   const charged = isCharged(place);
   const before = moneyBehind(session, place, was === undefined ? 0 : paidFor(was));
   const now = moneyBehind(session, place, paidFor(place));
-  const today = dayOf(made, session.zone);
+  const today = dateIn(made, session.zone);
   return [
     ...(wasCharged && !charged ? [undone(placeTaught(before, session.date), session.date)] : []),
     ...paid.map((part) => paidEntry(before, part, today, wasCharged && charged)),

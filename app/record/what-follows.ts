@@ -1,6 +1,7 @@
 import { movedByClosure, moveUseBy, type PassState, refundOf } from "#core/books";
 import {
   type CancelReason,
+  goesBack,
   type MeansOfPaying,
   paidFor,
   type Place,
@@ -68,9 +69,7 @@ export function whatFollows(
   return {
     session,
     passes: moves
-      .filter(
-        ({ state, held: hadPlace }) => movedByClosure(state, closed) || (hadPlace && state.form === "pass"),
-      )
+      .filter(({ state }) => movedByClosure(state, closed))
       .map((it) => moved(it, asked.teachingDates)),
     blocks: passes
       .filter(({ state }) => state.form === "block")
@@ -106,9 +105,7 @@ function offered({ id, state }: Known, { date }: SessionState, writer: Writer): 
   return { pass: id, person: state.holder, share };
 }
 
-/** What came in goes back by the way in which it came last. */
 function backFor(place: Place): readonly MoneyBack[] {
-  const amount = paidFor(place);
-  const by = place.paid.findLast((part) => part.amount > 0)?.by;
-  return amount > 0 && by !== undefined ? [{ place: place.id, person: place.person, amount, by }] : [];
+  const paid = goesBack(place);
+  return paid === null ? [] : [{ place: place.id, person: place.person, ...paid }];
 }

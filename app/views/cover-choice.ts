@@ -21,6 +21,11 @@ export type CoverChoice = {
   readonly cancelling: readonly WorkingLine[];
 };
 
+/** Who is expected of those booked where nothing else is known: 85 in a hundred, a planning guess without a source. */
+export function usualExpected(booked: number): number {
+  return Math.round(booked * 0.85);
+}
+
 /** Covering, or running it thin, against cancelling: what each leaves, with the sum. Method: trade F15, F17. */
 export function coverChoice(asked: CoverChoiceAsked, writer: Writer): CoverChoice {
   const { expected, margin, hall, hallPastNotice, fee, currency } = asked;

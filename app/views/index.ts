@@ -1,4 +1,5 @@
-export { type CoverChoice, type CoverChoiceAsked, coverChoice } from "./cover-choice.ts";
+export { type HallCharge, type HallChargeAsked, hallCharge } from "./hall-charge.ts";
+export { type CoverChoice, type CoverChoiceAsked, coverChoice, usualExpected } from "./cover-choice.ts";
 export { type ClassSheet, classSheet } from "./class-sheet.ts";
 export type { ClassSheetInput } from "./class-sheet-input.ts";
 export { datesInWords, dateWords, monthWords, timesInWords, timeWords, weekdayWord } from "./date-words.ts";

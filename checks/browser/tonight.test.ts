@@ -127,7 +127,11 @@ test("a place ahead for somebody new, a second who waits, a place given up late,
   await page.getByText(/For this class £9\.50: cash £9\.50/).waitFor();
   await page.getByRole("textbox", { name: "In the box before" }).fill("20");
   await page.getByRole("textbox", { name: "Counted now" }).fill("29.00");
-  await page.getByText("£29.50 should be in the box. There is £0.50 less.").waitFor();
+  await page
+    .getByText(
+      "The box holds £0.50 less than it should: float £20.00 + taken £9.50 − paid out £0.00 = £29.50.",
+    )
+    .waitFor();
 
   await page.getByRole("button", { name: "Ben Hale is here" }).click();
   await page.getByRole("button", { name: "Heads", exact: true }).click();

@@ -32,7 +32,7 @@ test("polling day: one screen lists what follows for all fourteen, does it, and 
     .waitFor();
   await follows.getByText("3 on a block: offered another date or £9.00 each.").waitFor();
   await follows.getByText("2 paid for this date: £20.00 goes back.").waitFor();
-  await follows.getByText("The hire of that date is not payable.").waitFor();
+  await follows.getByText(/^The hall said on .*The hire of £27\.00 is not payable\./).waitFor();
   await follows.getByText("The date goes into the closed dates of the class").waitFor();
   expect(await faultsOf(page)).toEqual([]);
   await page.getByRole("button", { name: "Cancel this session, and do all of this" }).tap();

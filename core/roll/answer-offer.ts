@@ -1,4 +1,4 @@
-import { bad, good, problem, type Result } from "#core/words";
+import { bad, good, type Problem, problem, type Result } from "#core/words";
 import { closedProblems, type PlaceAsked } from "./hold-place.ts";
 import type { SessionEvent } from "./session-event.ts";
 import { freeMats, type SessionState } from "./session-state.ts";
@@ -31,7 +31,7 @@ export function leaveWaiting(session: SessionState, entry: string): Result<reado
   return good([{ kind: "stopped waiting", entry, why: found.offer === null ? "withdrawn" : "declined" }]);
 }
 
-function notWaiting() {
+export function notWaiting(): Problem {
   const says = "This person does not wait for this session any more.";
   return problem("not-waiting", "entry", says, "Ask for a place anew.");
 }

@@ -6,11 +6,11 @@ export {
   accidentFactsSchema,
   applyAccident,
 } from "./accident-event.ts";
-export { acceptOffer, leaveWaiting } from "./answer-offer.ts";
+export { acceptOffer, leaveWaiting, notWaiting } from "./answer-offer.ts";
 export { applySession } from "./apply-session.ts";
-export { cameOver, closeRegister, markPlace, walkIn } from "./at-the-door.ts";
+export { cameOver, closeRegister, markPlace, placeUnknown, walkIn } from "./at-the-door.ts";
 export { giveUpPlace } from "./give-up-place.ts";
-export { type Held, holdPlaces, type PlaceAsked } from "./hold-place.ts";
+export { type Held, holdPlaces, type PlaceAsked, sessionCancelled } from "./hold-place.ts";
 export { offerUntil } from "./offer-until.ts";
 export {
   type ConsentKind,
@@ -35,6 +35,7 @@ export {
 } from "./session-event.ts";
 export {
   freeMats,
+  goesBack,
   isCharged,
   paidFor,
   type Place,

@@ -81,6 +81,13 @@ export function paidFor({ paid }: Pick<Place, "paid">): number {
   return paid.reduce((sum, { amount }) => sum + amount, 0);
 }
 
+/** What came in for a place and is still there goes back by the way in which it came last; null where nothing is. */
+export function goesBack(place: Pick<Place, "paid">): Paid | null {
+  const amount = paidFor(place);
+  const last = place.paid.findLast((part) => part.amount > 0);
+  return amount > 0 && last !== undefined ? { amount, by: last.by } : null;
+}
+
 export function placeIn(session: SessionState, id: string): Place | undefined {
   return session.places.find((place) => place.id === id);
 }

@@ -1,6 +1,7 @@
 export { type Ahead, beforeStart } from "./before-start.ts";
 export { type ClockChange, clockChanges } from "./clock-changes.ts";
 export { type ClockOn, clockOn } from "./clock-on.ts";
+export { dateIn } from "./date-in.ts";
 export { dateOfDay, dayNumber, dayNumberOf, weekdayOfDay } from "./day-number.ts";
 export { type DateSpan, spanCovering } from "./date-span.ts";
 export { easterSunday } from "./easter-sunday.ts";

@@ -1,5 +1,5 @@
-import { acceptOffer, leaveWaiting, type SessionState, settleOffers } from "#core/roll";
-import { bad, good, problem, type Result } from "#core/words";
+import { acceptOffer, leaveWaiting, notWaiting, type SessionState, settleOffers } from "#core/roll";
+import { bad, good, type Result } from "#core/words";
 import { z } from "zod";
 import type { Desk } from "../desk.ts";
 import { doing, type Told } from "../doing.ts";
@@ -35,7 +35,7 @@ function waitingPerson(session: SessionState | undefined, entry: string): readon
 /** The offer is looked at before the list is settled: at the very end of its time it still counts. */
 function accepted(desk: Desk, asked: z.output<typeof accept>, session: SessionState): Result<Told> {
   const [person] = waitingPerson(session, asked.entry);
-  if (person === undefined) return bad(notOnTheList());
+  if (person === undefined) return bad(notWaiting());
   const place = placeAsked(desk, session, asked.session, { ...asked, place: asked.entry, person });
   if (!place.ok) return place;
   const events = acceptOffer(session, asked.entry, place.value, desk.made);
@@ -48,11 +48,6 @@ function accepted(desk: Desk, asked: z.output<typeof accept>, session: SessionSt
     outcome: "held",
     says: [`A place in ${sessionWords(session, writer)}. ${untilSentence(session, desk)}`],
   });
-}
-
-function notOnTheList() {
-  const says = "This person does not wait for this session any more.";
-  return problem("not-waiting", "entry", says, "Ask for a place anew.");
 }
 
 const leave = z

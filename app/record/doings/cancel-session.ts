@@ -4,6 +4,7 @@ import { bad, good, problem, type Result } from "#core/words";
 import { z } from "zod";
 import type { Desk } from "../desk.ts";
 import { doing, type Told } from "../doing.ts";
+import { everybodyOff, moneyBack } from "../everybody-off.ts";
 import { followsSentences } from "../follows-words.ts";
 import { settlePlaces, tellPass } from "../settle-places.ts";
 import { type Follows, whatFollows } from "../what-follows.ts";
@@ -51,19 +52,10 @@ export const cancelSession = doing({
 
 function cancelled(desk: Desk, asked: Asked, follows: Follows): Result<Told> {
   const { session } = follows;
-  const off = [
-    ...session.waiting.map(
-      ({ entry }) => ({ kind: "stopped waiting", entry, why: "session cancelled" }) as const,
-    ),
-    ...session.places
-      .filter(takesMat)
-      .map(({ id: place }) => ({ kind: "given up", place, late: false, waived: false }) as const),
-  ];
-  const back = asked.singles === "keep" ? [] : follows.back;
   desk.tellSession(
     asked.session,
-    ...off,
-    ...back.map(({ place, amount, by }) => ({ kind: "paid back", place, paid: { amount, by } }) as const),
+    ...everybodyOff(session),
+    ...(asked.singles === "keep" ? [] : moneyBack(session)),
     { kind: "cancelled", why: asked.why, movedTo: null },
   );
   settlePlaces(desk, asked.session, session);

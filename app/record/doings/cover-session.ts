@@ -1,5 +1,5 @@
 import { costDue } from "#core/books";
-import type { PersonState, SessionState } from "#core/roll";
+import { type PersonState, sessionCancelled, type SessionState } from "#core/roll";
 import { bad, good, type Problem, problem, type Result, type Writer } from "#core/words";
 import { z } from "zod";
 import type { Desk } from "../desk.ts";
@@ -33,14 +33,14 @@ export const coverSession = doing({
 
 /** Why this person may not take this session, or null. A screen asks it for everybody on the cover list. */
 export function coverProblem(
-  { cancelled, date }: SessionState,
+  session: SessionState,
   { mayCover, contact }: PersonState,
   hallAgrees: boolean,
   writer: Writer,
 ): Problem | null {
-  if (cancelled !== null) return offAlready();
+  if (session.cancelled !== null) return sessionCancelled(session);
   if (mayCover === null) return notOnList(contact.name, writer);
-  if (mayCover.insuredUntil === null || mayCover.insuredUntil < date)
+  if (mayCover.insuredUntil === null || mayCover.insuredUntil < session.date)
     return notInsured(contact.name, mayCover.insuredUntil, writer);
   return hallAgrees ? null : hallNotAsked();
 }
@@ -60,11 +60,6 @@ function covered(
     // without her name, because answers are kept
     says: [`Somebody else takes ${what}, for ${desk.writer.money(fee, session.currency)}.`],
   });
-}
-
-function offAlready() {
-  const says = "This session does not take place.";
-  return problem("session-cancelled", "session", says, "Choose another date.");
 }
 
 function notOnList(name: string, { word }: Writer) {

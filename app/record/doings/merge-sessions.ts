@@ -1,8 +1,9 @@
-import { freeMats, paidFor, type Place, type SessionState, takesMat } from "#core/roll";
+import { freeMats, goesBack, type Place, type SessionState, takesMat } from "#core/roll";
 import { bad, good, problem, type Result } from "#core/words";
 import { z } from "zod";
 import type { Desk } from "../desk.ts";
 import { doing, type Told } from "../doing.ts";
+import { everybodyOff, moneyBack } from "../everybody-off.ts";
 import { settlePlaces } from "../settle-places.ts";
 import { idSchema } from "./ask-parts.ts";
 import { sessionFound } from "./found.ts";
@@ -47,15 +48,11 @@ function mergeProblem(id: string, into: string, from: SessionState, other: Sessi
 /** The one is cancelled first, so that its passes are free for the other. */
 function merged(desk: Desk, id: string, into: string, from: SessionState): Result<Told> {
   const coming = from.places.filter(takesMat);
-  desk.tellSession(
-    id,
-    ...from.waiting.map(
-      ({ entry }) => ({ kind: "stopped waiting", entry, why: "session cancelled" }) as const,
-    ),
-    ...coming.map(({ id: place }) => ({ kind: "given up", place, late: false, waived: false }) as const),
-    ...coming.flatMap(moneyBack),
-    { kind: "cancelled", why: "too few", movedTo: into },
-  );
+  desk.tellSession(id, ...everybodyOff(from), ...moneyBack(from), {
+    kind: "cancelled",
+    why: "too few",
+    movedTo: into,
+  });
   settlePlaces(desk, id, from);
   for (const place of coming) {
     const carried = carry(desk, into, place);
@@ -73,21 +70,17 @@ function carry(desk: Desk, into: string, place: Place): Result<null> {
   const target = desk.session(into);
   if (target === undefined) throw new Error(`not read: ${into}`);
   const { person, how, pass } = place;
-  const last = place.paid.findLast(({ amount }) => amount > 0);
-  const paid = paidFor(place) > 0 && last !== undefined ? { amount: paidFor(place), by: last.by } : null;
-  const asked = placeAsked(desk, target, into, { place: `${place.id}.m`, person, how, pass, paid });
+  const asked = placeAsked(desk, target, into, {
+    place: `${place.id}.m`,
+    person,
+    how,
+    pass,
+    paid: goesBack(place),
+  });
   if (!asked.ok) return asked;
   desk.tellSession(into, { kind: "held", ...asked.value, with: null, entry: null, walkedIn: false });
   settlePlaces(desk, into, target);
   return good(null);
-}
-
-function moneyBack(place: Place) {
-  const amount = paidFor(place);
-  const by = place.paid.findLast((part) => part.amount > 0)?.by;
-  return amount > 0 && by !== undefined
-    ? [{ kind: "paid back", place: place.id, paid: { amount, by } } as const]
-    : [];
 }
 
 function cannotMerge() {

@@ -1,4 +1,4 @@
-import { meansOfPaying, paidFor, placeIn } from "#core/roll";
+import { meansOfPaying, paidFor, placeIn, placeUnknown } from "#core/roll";
 import { bad, good, problem } from "#core/words";
 import { z } from "zod";
 import { doing } from "../doing.ts";
@@ -25,7 +25,7 @@ export const payPlace = doing({
     const session = sessionFound(desk, id);
     if (!session.ok) return session;
     const found = placeIn(session.value, place);
-    if (found === undefined) return bad(noPlace());
+    if (found === undefined) return bad(placeUnknown());
     if (found.pass !== null) return bad(outOfPass());
     desk.tellSession(id, { kind: "paid", place, paid: { amount: coins, by } });
     settlePlaces(desk, id, session.value);
@@ -42,7 +42,7 @@ export const giveMoneyBack = doing({
     const session = sessionFound(desk, id);
     if (!session.ok) return session;
     const found = placeIn(session.value, place);
-    if (found === undefined) return bad(noPlace());
+    if (found === undefined) return bad(placeUnknown());
     if (paidFor(found) < coins)
       return bad(moreThanPaid(desk.writer.money(paidFor(found), session.value.currency)));
     desk.tellSession(id, { kind: "paid back", place, paid: { amount: coins, by } });
@@ -50,11 +50,6 @@ export const giveMoneyBack = doing({
     return good({ says: [`${desk.writer.money(coins, session.value.currency)} given back by ${by}.`] });
   },
 });
-
-function noPlace() {
-  const says = "This session has no such place.";
-  return problem("place-unknown", "place", says, "Load the register again and choose the name there.");
-}
 
 function outOfPass() {
   const says = "This place is out of a pass, so nothing is to be paid for it.";

@@ -1,4 +1,4 @@
-import { closeRegister, markPlace, placeIn, type SessionState } from "#core/roll";
+import { closeRegister, markPlace, type SessionState } from "#core/roll";
 import { good } from "#core/words";
 import { z } from "zod";
 import { doing } from "../doing.ts";
@@ -28,11 +28,7 @@ export const markRegister = doing({
     if (!events.ok) return events;
     desk.tellSession(asked.session, ...events.value);
     settlePlaces(desk, asked.session, session.value);
-    const person = placeIn(session.value, asked.place)?.person;
-    return good({
-      says: [`Marked as ${asked.as === "held" ? "not marked yet" : asked.as}.`],
-      outcome: person ?? "",
-    });
+    return good({ says: [`Marked as ${asked.as === "held" ? "not marked yet" : asked.as}.`] });
   },
 });
 

@@ -1,10 +1,11 @@
+import { dateIn } from "#kernels/calendar";
 import type { Consent, ConsentKind } from "#core/roll";
 import type { PracticeDocument } from "#core/words";
 import { dateWords } from "../words/dates.ts";
 import { consentTitles, consentWords } from "./consent-words.ts";
 import { DoneWords } from "./done-words.tsx";
 import type { PersonAt } from "./person-page.tsx";
-import { dayThere } from "./today-here.ts";
+
 import { useDoing } from "./use-doing.ts";
 
 type Props = { readonly at: PersonAt; readonly to: ConsentKind };
@@ -64,6 +65,6 @@ export function ConsentRow({ at: { practiceId, practice, id, person }, to }: Pro
 
 function answerWords(consent: Consent | undefined, { locale, zone }: PracticeDocument): string {
   if (consent === undefined) return "Not asked yet: taken for no.";
-  const on = dateWords(dayThere(consent.at, zone), locale);
+  const on = dateWords(dateIn(consent.at, zone), locale);
   return consent.given ? `Agreed on ${on}.` : `No, since ${on}.`;
 }

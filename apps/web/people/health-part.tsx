@@ -1,3 +1,4 @@
+import { dateIn } from "#kernels/calendar";
 import { consents } from "#core/roll";
 import { useState } from "react";
 import { dateWords } from "../words/dates.ts";
@@ -5,7 +6,6 @@ import { ConsentRow } from "./consent-row.tsx";
 import { HealthForm } from "./health-form.tsx";
 import { HealthNote } from "./health-note.tsx";
 import type { PersonAt } from "./person-page.tsx";
-import { dayThere } from "./today-here.ts";
 
 /** Health: first whether anything may be kept at all, then a form of which a short note stays, sealed. */
 export function HealthPart(at: PersonAt) {
@@ -30,8 +30,8 @@ export function HealthPart(at: PersonAt) {
       )}
       {form === null ? null : (
         <p>
-          A form was filled in on {dateWords(dayThere(form.at, practice.zone), practice.locale)}; go through
-          it again by {dateWords(form.reviewBy, practice.locale)}.{" "}
+          A form was filled in on {dateWords(dateIn(form.at, practice.zone), practice.locale)}; go through it
+          again by {dateWords(form.reviewBy, practice.locale)}.{" "}
           {form.speak ? "There is a dot on the register: speak to me." : "There is no dot on the register."}
         </p>
       )}

@@ -1,9 +1,9 @@
+import { dateIn } from "#kernels/calendar";
 import type { PersonExport } from "#app/ports";
 import { type Locale, type PracticeDocument, word } from "#core/words";
 import type { ReactNode } from "react";
 import { screenWriter } from "../record/screen-writer.ts";
 import { coinsOf } from "./coins.ts";
-import { dayThere } from "./today-here.ts";
 
 type Props = { readonly kept: PersonExport; readonly practice: PracticeDocument };
 
@@ -19,12 +19,12 @@ export function KeptWords({ kept, practice: { locale, zone } }: Props) {
             {label}: {value}
           </li>
         ))}
-        <li>Written down on {day(dayThere(kept.since, zone))}.</li>
+        <li>Written down on {day(dateIn(kept.since, zone))}.</li>
       </KeptPart>
       <KeptPart title="What was agreed to" none="Nothing was asked yet.">
         {kept.consents.map((it) => (
           <li key={`${it.to} ${it.at}`}>
-            {day(dayThere(it.at, zone))}, {it.to}: {it.given ? "yes" : "no"}. “{it.wording}”
+            {day(dateIn(it.at, zone))}, {it.to}: {it.given ? "yes" : "no"}. “{it.wording}”
           </li>
         ))}
       </KeptPart>
@@ -117,7 +117,7 @@ function healthRows(
   const { at, reviewBy, speakFirst, note } = healthForm;
   const said = note.text === null ? "There is no note." : `The note: ${note.text}`;
   return [
-    `A form was filled in on ${day(dayThere(at, zone))}, to be gone through again by ${day(reviewBy)}.`,
+    `A form was filled in on ${day(dateIn(at, zone))}, to be gone through again by ${day(reviewBy)}.`,
     speakFirst ? "There is a dot on the register: speak to me." : "There is no dot on the register.",
     note.opened ? said : "Whether there is a note, and what it says, is not opened here.",
   ];

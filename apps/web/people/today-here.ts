@@ -5,11 +5,6 @@ export function todayHere(zone: string): string {
   return Temporal.Now.plainDateISO(zone).toString();
 }
 
-/** The day of an instant by the clock of the practice. */
-export function dayThere(instant: string, zone: string): string {
-  return Temporal.Instant.from(instant).toZonedDateTimeISO(zone).toPlainDate().toString();
-}
-
 /** The date so many weeks before, or after where below nought. */
 export function weeksBefore(date: string, weeks: number): string {
   return Temporal.PlainDate.from(date).subtract({ weeks }).toString();

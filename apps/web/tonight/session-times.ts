@@ -1,4 +1,4 @@
-import { readPlainDate, readPlainTime, zonedStart } from "#kernels/calendar";
+import { dateIn, readPlainDate, readPlainTime, zonedStart } from "#kernels/calendar";
 import { momentWords } from "#core/notice";
 import type { Writer } from "#core/words";
 import { Temporal } from "temporal-polyfill";
@@ -32,9 +32,7 @@ export function dayClock(instant: string, zone: string): { readonly day: string;
 
 /** "at 18:30" on the day itself, "on Tuesday 1 December 2026 at 18:30" on any other. */
 export function whenWords(starts: string, zone: string, now: string, writer: Writer): string {
-  const day = (instant: string) =>
-    Temporal.Instant.from(instant).toZonedDateTimeISO(zone).toPlainDate().toString();
-  if (day(starts) === day(now)) return `at ${clockOf(starts, zone, writer)}`;
+  if (dateIn(starts, zone) === dateIn(now, zone)) return `at ${clockOf(starts, zone, writer)}`;
   return `on ${momentWords(starts, zone, writer)}`;
 }
 

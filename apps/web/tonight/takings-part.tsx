@@ -1,19 +1,21 @@
 import { postingsContract, type KeptPosting } from "#app/ports";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
+import { type CashBox, cashBox, cashCount, takingsOf as dayTakings } from "#core/books";
 import { meansOfPaying } from "#core/roll";
+import type { Writer } from "#core/words";
 import { ask } from "../api/ask.ts";
 import { keepOnDevice, readOnDevice } from "../drafts/on-device.ts";
 import { currencyOf } from "../hall/hall-form.ts";
 import { AmountBox, minorTyped } from "./amount-box.tsx";
 import type { RegisterHere } from "./register-here.ts";
-import { cashCount, type Takings, takingsIn, takingsOf, totalOf } from "./takings.ts";
+import { type Takings, takingsIn, takingsOf, totalOf } from "./takings.ts";
 
 /** What came in, by means, and the count of the box. */
 export function TakingsPart({ here }: { readonly here: RegisterHere }) {
   const { session, writer } = here;
   const own = takingsOf(session);
-  const day = useDayTakings(here);
+  const day = useDay(here);
   const money = (amount: number) => writer.money(amount, session.currency);
   return (
     <section className="part no-print" aria-labelledby="takings">
@@ -24,9 +26,9 @@ export function TakingsPart({ here }: { readonly here: RegisterHere }) {
       <p>
         {day === null
           ? "What else came in on this day, like passes sold, is in the books and shown when there is signal."
-          : `All of ${writer.day(session.date)} in the books, passes sold among it: ${money(totalOf(day))}, that is ${byMeans(day, money)}.`}
+          : `All of ${writer.day(session.date)} in the books, passes sold among it: ${money(totalOf(day.takings))}, that is ${byMeans(day.takings, money)}.`}
       </p>
-      <CashCount here={here} cash={(day ?? own).cash} whole={day !== null} />
+      <CashCount here={here} box={day?.box ?? boxOf(own, session.currency)} whole={day !== null} />
     </section>
   );
 }
@@ -35,8 +37,15 @@ function byMeans(takings: Takings, money: (amount: number) => string): string {
   return meansOfPaying.map((means) => `${means} ${money(takings[means])}`).join(", ");
 }
 
+/** What is known without signal: this class alone. */
+function boxOf({ cash }: Takings, currency: string): CashBox {
+  return { float: 0, taken: cash, paidOut: 0, moved: 0, currency };
+}
+
+type Day = { readonly takings: Takings; readonly box: CashBox };
+
 /** The books of the day; null while they cannot be asked, or while money waits to be sent to them. */
-function useDayTakings({ practiceId, session, record }: RegisterHere): Takings | null {
+function useDay({ practiceId, session, record }: RegisterHere): Day | null {
   const { date, currency } = session;
   const asked = useQuery({
     queryKey: ["postings", practiceId, date, record.readAt],
@@ -44,7 +53,10 @@ function useDayTakings({ practiceId, session, record }: RegisterHere): Takings |
     enabled: !record.silent,
   });
   if (record.silent || record.outbox.queue.length > 0 || asked.data == null) return null;
-  return takingsIn(asked.data, currency);
+  return {
+    takings: takingsIn(dayTakings(asked.data, date, currency)),
+    box: cashBox(asked.data, date, currency),
+  };
 }
 
 async function readPostings(practice: string, date: string): Promise<readonly KeptPosting[] | null> {
@@ -58,12 +70,13 @@ async function readPostings(practice: string, date: string): Promise<readonly Ke
 
 type CountProps = {
   readonly here: RegisterHere;
-  readonly cash: number;
+  /** of the day by the books, but for what was in it before */
+  readonly box: CashBox;
   /** whether that is all cash of the day; without signal only this class is known */
   readonly whole: boolean;
 };
 
-function CashCount({ here, cash, whole }: CountProps) {
+function CashCount({ here, box, whole }: CountProps) {
   const { practiceId, session, writer } = here;
   const currency = currencyOf(session.currency);
   const key = `float/${practiceId}`;
@@ -89,21 +102,13 @@ function CashCount({ here, cash, whole }: CountProps) {
       <AmountBox label="Counted now" currency={currency} text={counted} put={setCounted} />
       <output>
         {whole ? "" : "Of this class alone, without what else was paid in cash today: "}
-        {inBox === null ? "" : countWords(inBox, cash, found, (it) => writer.money(it, currency))}
+        {inBox === null ? "" : countWords({ ...box, float: inBox }, found, writer)}
       </output>
     </div>
   );
 }
 
-function countWords(
-  float: number,
-  cash: number,
-  counted: number | null,
-  money: (amount: number) => string,
-): string {
-  const { expected, over } = cashCount({ float, cash, counted: counted ?? 0 });
-  const sum = `${money(float)} and ${money(cash)} in cash: ${money(expected)} should be in the box.`;
-  if (counted === null) return sum;
-  if (over === 0) return `${sum} It is.`;
-  return `${sum} There is ${money(Math.abs(over))} ${over > 0 ? "more" : "less"}.`;
+function countWords(box: CashBox, counted: number | null, writer: Writer): string {
+  const { expected, sentence } = cashCount(box, counted ?? 0, writer);
+  return counted === null ? `${writer.money(expected, box.currency)} should be in the box.` : sentence;
 }

@@ -1,4 +1,4 @@
-import type { KeptPosting } from "#app/ports";
+import type { Takings as DayTakings } from "#core/books";
 import { type MeansOfPaying, meansOfPaying, type SessionState } from "#core/roll";
 
 /** What came in by each means, in minor units, less what went back. */
@@ -15,25 +15,15 @@ export function takingsOf({ places, cameOver }: SessionState): Takings {
   return { cash: sum("cash"), card: sum("card"), bank: sum("bank") };
 }
 
-/** Money of the lines of the books in one currency. */
-export function takingsIn(lines: readonly KeptPosting[], currency: string): Takings {
-  const sum = (means: MeansOfPaying) =>
-    lines
-      .filter(({ account, commodity }) => account === means && commodity === currency)
-      .reduce((total, { amount }) => total + amount, 0);
-  return { cash: sum("cash"), card: sum("card"), bank: sum("bank") };
+/** A day of the books as its takings by means: what came in for classes less what went back. */
+export function takingsIn({ means }: DayTakings): Takings {
+  const of = (asked: MeansOfPaying) => {
+    const row = means.find((it) => it.means === asked);
+    return row === undefined ? 0 : row.taken - row.givenBack;
+  };
+  return { cash: of("cash"), card: of("card"), bank: of("bank") };
 }
 
 export function totalOf(takings: Takings): number {
   return meansOfPaying.reduce((total, means) => total + takings[means], 0);
-}
-
-/** The box should hold the float and the cash; `over` is how much more is in it, below nought how much less. */
-export function cashCount(asked: {
-  readonly float: number;
-  readonly cash: number;
-  readonly counted: number;
-}) {
-  const expected = asked.float + asked.cash;
-  return { expected, over: asked.counted - expected };
 }

@@ -1,5 +1,7 @@
+import { type HallCharge, hallCharge } from "#app/views";
 import { doorNotice, type Follows, followsDrafts, followsSentences } from "#app/record";
 import { type CancelReason, takesMat } from "#core/roll";
+import type { Writer } from "#core/words";
 import { useState } from "react";
 import { AmountBox, minorTyped } from "../tonight/amount-box.tsx";
 import { amountText } from "../tonight/amount-text.ts";
@@ -28,8 +30,8 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
   const [singles, setSingles] = useState<"give back" | "keep">("give back");
   const [hire, setHire] = useState<string | null>(null);
   const closure = useClosure(here);
-  const usual = why === "hall shut" ? 0 : (here.evening?.hall ?? 0);
-  const text = hire ?? amountText(usual, currency);
+  const byNotice = chargeByNotice(here, why, writer);
+  const text = hire ?? amountText(byNotice?.charged ?? 0, currency);
   const charged = minorTyped(text, currency);
   const drafts = {
     messages: followsDrafts(follows, why, writer, singles),
@@ -61,7 +63,7 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
       <ul className="stack-close" data-follows>
         {[
           ...followsSentences(follows, writer, singles),
-          hallSentence(here, why, charged),
+          ...hallSentences(here, byNotice, charged),
           ...closure.says,
         ].map((line) => (
           <li key={line}>{line}</li>
@@ -101,13 +103,25 @@ function CancelForm({ here, why, follows }: Props & { readonly follows: Follows 
   );
 }
 
-function hallSentence({ writer, currency }: WrongHere, why: CancelReason, charged: number | null): string {
-  if (charged === null) return "Write below what the hall charges: 0 where it is nothing.";
-  if (charged > 0)
-    return `The hall charges ${writer.money(charged, currency)}, which goes into the books as due.`;
-  return why === "hall shut"
-    ? `The ${writer.word("hire")} of that date is not payable.`
-    : "The hall charges nothing.";
+/** By the notice of the class sheet; null where the sheet cannot say what the evening's hall costs. */
+function chargeByNotice({ session, evening, document, now }: WrongHere, why: CancelReason, writer: Writer) {
+  if (evening === null) return null;
+  const { zone, starts, currency } = session;
+  const noticeDays = document?.outlook?.notice?.days ?? null;
+  return hallCharge({ why, zone, starts, now, hire: evening.hall, currency, noticeDays }, writer);
+}
+
+function hallSentences(
+  { writer, currency }: WrongHere,
+  byNotice: HallCharge | null,
+  charged: number | null,
+): readonly string[] {
+  if (charged === null) return ["Write below what the hall charges: 0 where it is nothing."];
+  const due =
+    charged > 0
+      ? [`${writer.money(charged, currency)} for the hall goes into the books as due.`]
+      : ["Nothing is due to the hall."];
+  return byNotice === null ? due : [byNotice.sentence, ...due];
 }
 
 /** What was drafted stays on this device, to be sent after it is done. */

@@ -1,4 +1,4 @@
-import { coverChoice } from "#app/views";
+import { coverChoice, usualExpected } from "#app/views";
 import { coverProblem } from "#app/record";
 import type { PersonState } from "#core/roll";
 import { takesMat } from "#core/roll";
@@ -11,14 +11,11 @@ import { amountText } from "../tonight/amount-text.ts";
 import { CountBox, countTyped } from "./count-box.tsx";
 import type { WrongHere } from "./wrong-here.ts";
 
-/** Of those booked, who is expected where nothing else is known: a planning guess, 85 in a hundred. */
-const EXPECTED = 0.85;
-
 /** She cannot teach: somebody insured from her list takes it, weighed against cancelling. */
 export function CoverPart({ here }: { readonly here: WrongHere }) {
   const { session, currency, evening, writer } = here;
   const booked = session.places.filter(takesMat).length;
-  const [heads, setHeads] = useState(String(Math.round(booked * EXPECTED)));
+  const [heads, setHeads] = useState(String(usualExpected(booked)));
   const [fee, setFee] = useState("");
   const [past, setPast] = useState(true);
   const [agrees, setAgrees] = useState(false);

@@ -1,7 +1,8 @@
 import { type ClassDocument, teachingDates } from "#core/class";
 import type { HallDocument } from "#core/hall";
 import { type CancelAsked, type Follows, whatFollows } from "#app/record";
-import type { CancelReason, SessionState } from "#core/roll";
+import { movedByClosure } from "#core/books";
+import type { CancelReason } from "#core/roll";
 import { type CurrencyCode, isCurrency } from "#core/words";
 import type { PracticeHere } from "../drafts/use-practice.ts";
 import type { RegisterHere } from "../tonight/register-here.ts";
@@ -34,8 +35,9 @@ export function wrongHere(here: RegisterHere, { halls, classes }: PracticeHere):
 export function cancelAsked({ id, session, document, record }: WrongHere, why: CancelReason): CancelAsked {
   const later = document === undefined ? [] : teachingDates(document).filter((date) => date > session.date);
   const held = new Set(session.places.flatMap(({ pass }) => (pass === null ? [] : [pass])));
+  const closed = { session: id, class: session.class, date: session.date };
   const passes = record.look.passes.filter(
-    ({ id: pass, state }) => !held.has(pass) && goodFor(state, session),
+    ({ id: pass, state }) => !held.has(pass) && movedByClosure(state, closed),
   );
   return { session: id, why, teachingDates: later, passes: passes.map(({ id: pass }) => pass) };
 }
@@ -43,10 +45,4 @@ export function cancelAsked({ id, session, document, record }: WrongHere, why: C
 export function followsHere(here: WrongHere, why: CancelReason): Follows | undefined {
   const { session, pass } = here.record.look;
   return whatFollows({ session, pass, writer: here.writer }, cancelAsked(here, why));
-}
-
-type Good = { readonly valid: "all" | readonly string[]; readonly left: number; readonly useBy: string };
-
-function goodFor({ valid, left, useBy }: Good, session: SessionState): boolean {
-  return left > 0 && useBy >= session.date && (valid === "all" || valid.includes(session.class));
 }
