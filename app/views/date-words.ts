@@ -1,20 +1,4 @@
-import type { Locale } from "#core/words";
-
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
-const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+import { type Locale, monthNames, weekdayNames } from "#core/words";
 
 /** "2027-05-11" as "11 May 2027", or "May 11, 2027" in the United States. Throws on no date. */
 export function dateWords(date: string, locale: Locale): string {
@@ -36,13 +20,13 @@ export function monthWords(month: string): string {
 
 /** 1 as "Monday". Throws on anything but 1 to 7. */
 export function weekdayWord(weekday: number): string {
-  const name = WEEKDAYS[weekday - 1];
+  const name = weekdayNames[weekday - 1];
   if (name === undefined) throw new RangeError(`no weekday: ${weekday}`);
   return name;
 }
 
 function monthName(number: string, from: string): string {
-  const name = MONTHS[Number(number) - 1];
+  const name = monthNames[Number(number) - 1];
   if (name === undefined) throw new RangeError(`no month: ${from}`);
   return name;
 }

@@ -1,4 +1,4 @@
-export type { Account, CostHeading, Heading, Means } from "./posting/account.ts";
+export { type Account, type CostHeading, costHeadings, type Heading, type Means } from "./posting/account.ts";
 export { type Balance, balanceOf, balances } from "./posting/balances.ts";
 export { type About, classesOf, type Entry, entry, type Posting } from "./posting/entry.ts";
 export { isBalanced } from "./posting/is-balanced.ts";

@@ -1,4 +1,5 @@
 export { type Brand, branded } from "./brand.ts";
+export { monthNames, weekdayNames } from "./calendar-names.ts";
 export { type CurrencyCode, currencyCodes, currencyDigits, isCurrency } from "./currency.ts";
 export { type DocumentPath, placeOf, valueAt } from "./document-path.ts";
 export { exactNumber, exactNumberText } from "./exact-number.ts";

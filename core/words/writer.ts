@@ -1,4 +1,5 @@
 import { dayNumberOf, weekdayOfDay } from "#kernels/calendar";
+import { monthNames, weekdayNames } from "./calendar-names.ts";
 import { type CurrencyCode, isCurrency } from "./currency.ts";
 import { type Locale, type TwinWord, word } from "./glossary.ts";
 import { minor, moneyText } from "./money.ts";
@@ -24,22 +25,6 @@ export function plainWriter(locale: Locale): Writer {
     ? { ...shared, day: dayUs, time: timeUs }
     : { ...shared, day: dayUk, time: (time) => time };
 }
-
-const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 
 function dayUk(date: string): string {
   const { weekday, day, month, year } = partsOf(date);
@@ -71,10 +56,9 @@ function partsOf(date: string) {
   if (number === undefined) throw new RangeError(`not a date: ${date}`);
   const [year = "", month = "", day = ""] = date.split("-");
   return {
-    // a week of days from Sunday: the weekday 7 of the calendar is the first here
-    weekday: WEEKDAYS[weekdayOfDay(number) % 7] ?? "",
+    weekday: weekdayNames[weekdayOfDay(number) - 1] ?? "",
     day: Number(day),
-    month: MONTHS[Number(month) - 1] ?? "",
+    month: monthNames[Number(month) - 1] ?? "",
     year: Number(year),
   };
 }

@@ -1,26 +1,23 @@
-import { type Cost, costDue, costLetGo, costPaid, duePaid, type Entry, undone } from "#core/books";
+import {
+  type Cost,
+  costDue,
+  costHeadings,
+  costLetGo,
+  costPaid,
+  duePaid,
+  type Entry,
+  undone,
+} from "#core/books";
 import { type MeansOfPaying, meansOfPaying } from "#core/roll";
 import { bad, good } from "#core/words";
 import { z } from "zod";
 import { doing } from "../doing.ts";
 import { amountSchema, currencySchema, dateProblem, idSchema, isoDateSchema } from "./ask-parts.ts";
 
-const headings = [
-  "hall",
-  "cover",
-  "travel",
-  "music",
-  "insurance",
-  "kit",
-  "training",
-  "fees",
-  "other",
-] as const satisfies readonly Cost["cost"][];
-
 const ask = z
   .object({
     kind: z.literal("write cost"),
-    cost: z.enum(headings),
+    cost: z.enum(costHeadings),
     to: idSchema.describe("the hall, the cover teacher or whoever is paid"),
     amount: amountSchema,
     currency: currencySchema,

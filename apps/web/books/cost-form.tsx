@@ -1,6 +1,6 @@
 import { idFromName } from "#app/actions";
 import { costWords } from "#app/views";
-import type { CostHeading } from "#core/books";
+import { type CostHeading, costHeadings } from "#core/books";
 import type { MeansOfPaying } from "#core/roll";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
@@ -9,18 +9,6 @@ import { WordsField } from "../fields/words-field.tsx";
 import { peopleQuery } from "../people/record-reads.ts";
 import { EntryForm, type FormAt } from "./entry-form.tsx";
 import { PAID_FROM, PlaceOfMoney } from "./place-of-money.tsx";
-
-const headings: readonly CostHeading[] = [
-  "hall",
-  "cover",
-  "travel",
-  "music",
-  "insurance",
-  "kit",
-  "training",
-  "fees",
-  "other",
-];
 
 const hows = [
   { value: "bought", label: "paid at once" },
@@ -63,8 +51,8 @@ export function CostForm({ at, doing }: FormAt) {
       <ChoiceField
         label="For"
         value={cost}
-        choices={headings.map((it) => ({ value: it, label: costWords(it, practice.locale) }))}
-        onChange={(chosen) => setCost(headings.find((it) => it === chosen) ?? "other")}
+        choices={costHeadings.map((it) => ({ value: it, label: costWords(it, practice.locale) }))}
+        onChange={(chosen) => setCost(costHeadings.find((it) => it === chosen) ?? "other")}
       />
       {cost === "hall" && halls.length > 0 ? (
         <ChoiceField

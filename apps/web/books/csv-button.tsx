@@ -1,3 +1,4 @@
+import { saveFile } from "../parts/save-file.ts";
 import { csvText } from "./csv-text.ts";
 
 type Props = {
@@ -8,15 +9,7 @@ type Props = {
 
 /** Saves rows to a file that a spreadsheet opens. */
 export function CsvButton({ label, name, rows }: Props) {
-  const save = () => {
-    const blob = new Blob([csvText(rows())], { type: "text/csv;charset=utf-8" });
-    const address = URL.createObjectURL(blob);
-    const link = document.createElement("a");
-    link.href = address;
-    link.download = name;
-    link.click();
-    URL.revokeObjectURL(address);
-  };
+  const save = () => saveFile(name, csvText(rows()), "text/csv;charset=utf-8");
   return (
     <button type="button" className="button" onClick={save}>
       {label}

@@ -5,6 +5,7 @@ import { useMemo } from "react";
 import type { Keeper } from "../drafts/keeper.ts";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Form } from "../fields/form.tsx";
+import { withGuess } from "../fields/with-guess.ts";
 
 export type ChangePlan = (recipe: (before: MoneyPlan) => MoneyPlan) => void;
 
@@ -43,9 +44,4 @@ export function useMoneyForm(
     isGuess: (path) => plan.guesses.includes(path),
     setGuess: (path, guess) => change((before) => withGuess(before, path, guess)),
   };
-}
-
-export function withGuess(plan: MoneyPlan, path: string, guess: boolean): MoneyPlan {
-  const others = plan.guesses.filter((it) => it !== path);
-  return { ...plan, guesses: guess ? [...others, path] : others };
 }

@@ -1,20 +1,13 @@
 import { type ChangeEvent, useId, useState } from "react";
 import { bad, type Problem, problem, type Result } from "#core/words";
 import { ProblemList } from "./problem-list.tsx";
+import { saveFile } from "./save-file.ts";
 
 type ExportProps = { readonly label: string; readonly name: string; readonly document: unknown };
 
 /** Saves a document to a file on this device. */
 export function ExportButton({ label, name, document: content }: ExportProps) {
-  const save = () => {
-    const blob = new Blob([`${JSON.stringify(content, null, 2)}\n`], { type: "application/json" });
-    const address = URL.createObjectURL(blob);
-    const link = document.createElement("a");
-    link.href = address;
-    link.download = name;
-    link.click();
-    URL.revokeObjectURL(address);
-  };
+  const save = () => saveFile(name, `${JSON.stringify(content, null, 2)}\n`, "application/json");
   return (
     <button type="button" className="button" onClick={save}>
       {label}

@@ -1,7 +1,8 @@
 import { type WeekPlan, weekPlanSchema } from "#core/week";
 import { expect, test } from "vitest";
 import { ownOf, withOffered, withoutOther, withoutPlace, withOwn, withWay } from "./plan-edit.ts";
-import { planOf, withGuess } from "./plan-form.ts";
+import { withGuess } from "../fields/with-guess.ts";
+import { planOf } from "./plan-form.ts";
 
 const plan: WeekPlan = weekPlanSchema.parse({
   places: [{ id: "home" }, { id: "mill" }, { id: "yard" }],

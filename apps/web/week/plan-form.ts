@@ -4,6 +4,7 @@ import { type CurrencyCode, type Problem, readDocument } from "#core/words";
 import { useMemo, useState } from "react";
 import type { Opened } from "../drafts/use-draft.ts";
 import type { Form } from "../fields/form.tsx";
+import { withGuess } from "../fields/with-guess.ts";
 
 /** What the practice keeps as its week, read; an empty plan where it cannot be. */
 export function planOf(document: PlanDocument): WeekPlan {
@@ -99,9 +100,4 @@ export function useWeekForm(
     isGuess: (path) => plan.guesses.includes(path),
     setGuess: (path, guess) => change((before) => withGuess(before, path, guess)),
   };
-}
-
-export function withGuess(plan: WeekPlan, path: string, guess: boolean): WeekPlan {
-  const others = plan.guesses.filter((it) => it !== path);
-  return { ...plan, guesses: guess ? [...others, path] : others };
 }

@@ -3,7 +3,7 @@ import { Show } from "../parts/show.tsx";
 import { MINUTES, OptionalNumberField } from "../fields/number-field.tsx";
 import { useState } from "react";
 import { type ChangePlan, withWay } from "./plan-edit.ts";
-import { withGuess } from "./plan-form.ts";
+import { withGuess } from "../fields/with-guess.ts";
 import { RowProblem } from "./row-problem.tsx";
 
 type Props = { readonly document: WeekDocument; readonly change: ChangePlan };

@@ -1,41 +1,23 @@
 import "../tonight/tonight.css";
 import { Link, useParams } from "@tanstack/react-router";
 import { takesMat } from "#core/roll";
-import { usePractice } from "../drafts/use-practice.ts";
 import { PageTitle } from "../parts/page-title.tsx";
-import { useRecord } from "../record/use-record.ts";
-import { useRun, useWriter } from "../tonight/register-here.ts";
 import { registerRows } from "../tonight/register-rows.ts";
 import { clockOf } from "../tonight/session-times.ts";
-import { useNow } from "../tonight/use-now.ts";
-import { useSessionLook } from "../record/use-session-look.ts";
-import { wrongHere, type WrongHere } from "./wrong-here.ts";
+import { useWrongHere } from "./use-wrong-here.ts";
+import type { WrongHere } from "./wrong-here.ts";
 
 /** One sheet for whoever takes the class: the room, the people, the money rule. No word about anybody's health. */
 export function HandoverPage() {
-  const { practice, id } = useParams({ from: "/practice/$practice/sessions/$id/handover" });
-  const here = usePractice(practice);
-  const { locale, name } = here.practice;
-  const record = useRecord(practice, locale);
-  const { session, looked } = useSessionLook(record, id);
-  const writer = useWriter(locale);
-  const now = useNow();
-  const running = useRun(record);
+  const { practice: practiceId, id } = useParams({ from: "/practice/$practice/sessions/$id/handover" });
+  const { practice, looked, here } = useWrongHere(practiceId, id);
   return (
     <>
       <div className="page-head">
         <PageTitle tab="Handover sheet">Handover sheet</PageTitle>
-        {session === undefined ? <p>{looked ? "There is no such session here." : "Reading …"}</p> : null}
+        {here === null ? <p>{looked ? "There is no such session here." : "Reading …"}</p> : null}
       </div>
-      {session === undefined ? null : (
-        <Handover
-          here={wrongHere(
-            { practiceId: practice, id, session, record, locale, writer, now, ...running },
-            here,
-          )}
-          teacher={name}
-        />
-      )}
+      {here === null ? null : <Handover here={here} teacher={practice.practice.name} />}
     </>
   );
 }

@@ -1,59 +1,50 @@
 import "../tonight/tonight.css";
 import { Link, useParams } from "@tanstack/react-router";
 import { useState } from "react";
-import { usePractice } from "../drafts/use-practice.ts";
 import { PageTitle } from "../parts/page-title.tsx";
 import { ProblemList } from "../parts/problem-list.tsx";
 import { Show } from "../parts/show.tsx";
-import { useRecord } from "../record/use-record.ts";
 import { BigChoice } from "../tonight/big-choice.tsx";
 import { RecordLine } from "../tonight/record-line.tsx";
-import { useRun, useWriter } from "../tonight/register-here.ts";
-import { useNow } from "../tonight/use-now.ts";
 import { AccidentPart } from "./accident-part.tsx";
 import { CancelPart } from "./cancel-part.tsx";
 import { CoverPart } from "./cover-part.tsx";
 import { MergePart } from "./merge-part.tsx";
 import { MovePart } from "./move-part.tsx";
 import { ThinPart } from "./thin-part.tsx";
-import { useSessionLook } from "../record/use-session-look.ts";
-import { wrongHere, type WrongHere } from "./wrong-here.ts";
+import { useWrongHere } from "./use-wrong-here.ts";
+import type { WrongHere } from "./wrong-here.ts";
 
 /** One screen for what goes wrong: everything that follows is listed before it is done. */
 export function WrongPage() {
-  const { practice, id } = useParams({ from: "/practice/$practice/sessions/$id/wrong" });
-  const here = usePractice(practice);
-  const { locale } = here.practice;
-  const record = useRecord(practice, locale);
-  const { session, looked } = useSessionLook(record, id);
-  const writer = useWriter(locale);
-  const now = useNow();
-  const running = useRun(record);
+  const { practice: practiceId, id } = useParams({ from: "/practice/$practice/sessions/$id/wrong" });
+  const { practice, record, looked, here } = useWrongHere(practiceId, id);
   return (
     <>
       <RecordLine record={record} />
       <div className="page-head">
         <PageTitle tab="Something is wrong">Something is wrong</PageTitle>
-        {session === undefined ? (
+        {here === null ? (
           <p>{looked ? "There is no such session here." : "Reading …"}</p>
         ) : (
           <p className="answer">
-            {session.name} on {writer.day(session.date)}. Nothing is done before you have read what follows
-            from it.
+            {here.session.name} on {here.writer.day(here.session.date)}. Nothing is done before you have read
+            what follows from it.
           </p>
         )}
       </div>
-      {session === undefined ? null : (
+      {here === null ? null : (
         <WhatIsWrong
-          here={wrongHere(
-            { practiceId: practice, id, session, record, locale, writer, now, ...running },
-            here,
-          )}
-          halls={here.halls.map(({ id: hall, document }) => ({ id: hall, name: document.name }))}
+          here={here}
+          halls={practice.halls.map(({ id: hall, document }) => ({ id: hall, name: document.name }))}
         />
       )}
       <p>
-        <Link to="/practice/$practice/sessions/$id" params={{ practice, id }} className="reach-link">
+        <Link
+          to="/practice/$practice/sessions/$id"
+          params={{ practice: practiceId, id }}
+          className="reach-link"
+        >
           Back to the register
         </Link>
       </p>

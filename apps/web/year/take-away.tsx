@@ -3,6 +3,7 @@ import { type YearPicture, type YearPlan } from "#core/year";
 import type { PracticeDocument, Problem } from "#core/words";
 import { useState } from "react";
 import { ProblemList } from "../parts/problem-list.tsx";
+import { saveFile } from "../parts/save-file.ts";
 import { FeedAddress } from "./feed-address.tsx";
 import type { ChangePlan } from "./plan-form.ts";
 
@@ -24,13 +25,13 @@ export function TakeAway({ practiceId, practice, document, picture, plan, change
     const read = made.calendarFile({ ...document, edition }, practiceId, practice.name);
     setProblems(read.ok ? [] : read.problems);
     if (!read.ok) return;
-    saveFile("classes.ics", "text/calendar", read.value);
+    saveFile("classes.ics", read.value, "text/calendar");
     // counted, so that a later file is newer than this one for the calendar that took it
     change((before) => ({ ...before, edition }));
   };
   const drawing = async () => {
     const made = await import("./calendar-file.ts");
-    saveFile("year.svg", "image/svg+xml", made.pictureFile(picture));
+    saveFile("year.svg", made.pictureFile(picture), "image/svg+xml");
   };
   return (
     <div className="stack-close no-print">
@@ -54,13 +55,4 @@ export function TakeAway({ practiceId, practice, document, picture, plan, change
       <FeedAddress plan={plan} change={change} />
     </div>
   );
-}
-
-function saveFile(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(address);
 }

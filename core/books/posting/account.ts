@@ -18,16 +18,18 @@ export type Heading =
   | "other";
 
 /** What the money is spent on. */
-export type CostHeading =
-  | "hall"
-  | "cover"
-  | "travel"
-  | "music"
-  | "insurance"
-  | "kit"
-  | "training"
-  | "fees"
-  | "other";
+export const costHeadings = [
+  "hall",
+  "cover",
+  "travel",
+  "music",
+  "insurance",
+  "kit",
+  "training",
+  "fees",
+  "other",
+] as const;
+export type CostHeading = (typeof costHeadings)[number];
 
 export type MoneyAccount =
   | Means
@@ -58,7 +60,7 @@ export type Account = MoneyAccount | ClassAccount;
 
 const MEANS = "cash|bank|card";
 const HEADINGS = "single|concession|pass|block|workshop|private|studio|other";
-const COSTS = "hall|cover|travel|music|insurance|kit|training|fees|other";
+const COSTS = costHeadings.join("|");
 const ID = "[^:\\s]+";
 
 const money = new RegExp(
